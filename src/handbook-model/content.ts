@@ -1,0 +1,88 @@
+import type {Quantity, QuantityKind} from '../quantities/quantity.ts'
+import type {Place} from '../messages/place.ts'
+import type {Origin} from './datum.ts'
+import type {Caution, Job, Office, Part, Source, Term, Tool} from './office-content.ts'
+import type {Procedure} from './procedure.ts'
+import type {Cargo, Design, Vessel} from './vessel-content.ts'
+
+/** Product of `check`: the whole content, typed, references proven. Maps are in sorted order of their ids. */
+export interface Content {
+  readonly office: Office
+  readonly sources: ReadonlyMap<string, Source>
+  readonly vessels: ReadonlyMap<string, Vessel>
+  readonly designs: ReadonlyMap<string, Design>
+  readonly cautions: ReadonlyMap<string, Caution>
+  readonly procedures: ReadonlyMap<string, Procedure>
+  readonly jobs: ReadonlyMap<string, Job>
+  readonly tools: ReadonlyMap<string, Tool>
+  readonly parts: ReadonlyMap<string, Part>
+  readonly terms: ReadonlyMap<string, Term>
+  readonly tables: Tables
+}
+
+/** The CSV tables, each row typed and with its own line as origin. */
+export interface Tables {
+  readonly threads: TableOf<ThreadRow>
+  readonly boltHeads: TableOf<BoltHeadRow>
+  readonly clearanceHoles: TableOf<ClearanceHoleRow>
+  readonly propertyClasses: TableOf<PropertyClassRow>
+  readonly friction: TableOf<FrictionRow>
+  readonly runningClearances: TableOf<RunningClearanceRow>
+  readonly cargoes: TableOf<Cargo>
+}
+
+export interface TableOf<Row> {
+  readonly origin: Origin
+  readonly rows: readonly Row[]
+}
+
+interface RowPlace {
+  readonly place: Place
+}
+
+export interface ThreadRow extends RowPlace {
+  readonly size: string
+  readonly diameter: Quantity<'length'>
+  readonly pitch: Quantity<'length'>
+}
+
+export interface BoltHeadRow extends RowPlace {
+  readonly size: string
+  readonly head: 'hexagon' | 'socket'
+  readonly bearingDiameter: Quantity<'length'>
+  readonly wrench: Quantity<'length'>
+}
+
+export interface ClearanceHoleRow extends RowPlace {
+  readonly size: string
+  readonly fine: Quantity<'length'>
+  readonly medium: Quantity<'length'>
+  readonly coarse: Quantity<'length'>
+}
+
+export interface PropertyClassRow extends RowPlace {
+  readonly id: string
+  readonly aboveDiameter: Quantity<'length'>
+  readonly upToDiameter: Quantity<'length'>
+  readonly yieldStress: Quantity<'stress'>
+  readonly tensileStrength: Quantity<'stress'>
+}
+
+export interface FrictionRow extends RowPlace {
+  readonly id: string
+  /** Words printed beside every torque: "threads and head with assembly paste". */
+  readonly title: string
+  readonly frictionClass: string
+  readonly threadFriction: Quantity<'ratio'>
+  readonly headFriction: Quantity<'ratio'>
+  readonly source: string
+}
+
+export interface RunningClearanceRow extends RowPlace {
+  readonly fromDiameter: Quantity<'length'>
+  readonly belowDiameter: Quantity<'length'>
+  readonly clearance: Quantity<'diametral-clearance'>
+}
+
+/** Kinds whose units a CSV head may name. */
+export type CsvQuantityKind = QuantityKind

@@ -1,0 +1,145 @@
+import type {Place} from '../messages/place.ts'
+import type {ClearanceKind, Datum, Localised, Origin, Reference} from './datum.ts'
+
+/** office.yaml: who issues the handbook, with which authorities and house limits. */
+export interface Office {
+  readonly issuer: Localised
+  readonly contact: readonly string[]
+  readonly languages: readonly string[]
+  /** True puts "demonstration data, not for service" on every page. */
+  readonly demonstration: boolean
+  /** Role that the title block names as approver; never a person. */
+  readonly approverRole: Localised
+  readonly ownerRole: Localised
+  readonly people: readonly Person[]
+  readonly house: HouseLimits
+  readonly facts: readonly FactDeclaration[]
+  readonly place: Place
+}
+
+export interface Person {
+  readonly id: string
+  readonly role: Localised
+  readonly may: readonly ('write' | 'review' | 'approve' | 'publish')[]
+  readonly place: Place
+}
+
+export interface HouseLimits {
+  readonly wearRingRenewal: Datum<ClearanceKind>
+  readonly entryLimits: readonly EntryLimit[]
+  readonly tightnessTestPressure: Datum<'gauge-pressure'>
+  readonly tightnessStabilise: Datum<'time'>
+  readonly tightnessHoldLeast: Datum<'time'>
+  readonly purgeLiftMargin: Datum<'pressure-difference'>
+  readonly isolationProof: Datum<'time'>
+  readonly isolationRecheck: Datum<'time'>
+  readonly testPasses: readonly Datum<'ratio'>[]
+}
+
+export interface EntryLimit {
+  readonly id: string
+  readonly gas: Localised
+  readonly side: LimitSide
+  readonly limit: Datum<'ratio' | 'concentration'>
+}
+
+export type LimitSide = 'not-above' | 'not-below'
+
+/** A typed fact that conditions may ask for: `backstop = fitted`. */
+export interface FactDeclaration {
+  readonly id: string
+  readonly title: Localised
+  readonly scope: 'vessel' | 'design' | 'position'
+  readonly values: readonly {readonly id: string; readonly title: Localised}[]
+  readonly place: Place
+}
+
+/** sources.yaml: what a value or a rule rests on. */
+export interface Source {
+  readonly id: string
+  readonly title: Localised
+  readonly edition: string
+  readonly kind: 'standard' | 'regulation' | 'book' | 'drawing' | 'record' | 'practice'
+  readonly status: 'current' | 'superseded' | 'unknown'
+  readonly supersededBy?: Reference
+  readonly howKnown: 'read' | 'reprint' | 'memory' | 'common-practice' | 'demonstration'
+  readonly place: Place
+}
+
+/** cautions/<id>.yaml: written once, rendered wherever it is called for. */
+export interface Caution {
+  readonly id: string
+  readonly hazardClass: string
+  readonly word: SignalWord
+  readonly worstHarm: WorstHarm
+  readonly likelihood: 'will' | 'could'
+  readonly title: Localised
+  readonly hazard: Localised
+  readonly consequence: Localised
+  readonly avoid: readonly Localised[]
+  readonly sign?: string
+  readonly protection: readonly Localised[]
+  readonly residualRisk: Localised
+  readonly source: Reference
+  readonly place: Place
+}
+
+export type SignalWord = 'DANGER' | 'WARNING' | 'CAUTION' | 'NOTICE'
+export type WorstHarm = 'death-or-serious-injury' | 'minor-or-moderate-injury' | 'damage'
+
+/** tools.yaml: what is used again. */
+export interface Tool {
+  readonly id: string
+  readonly title: Localised
+  /** Range or size in words ready to print, for example "40 to 200 N·m, square drive 1/2 in". */
+  readonly size: Localised
+  readonly instrument?: InstrumentClass
+  readonly place: Place
+}
+
+/** What a measuring tool can show; a reading names it. */
+export interface InstrumentClass {
+  readonly graduation: Datum<'length' | 'gauge-pressure' | 'temperature' | 'time' | 'torque' | 'ratio' | 'volume' | 'mass'>
+  readonly uncertainty: Datum<
+    'length' | 'pressure-difference' | 'temperature-difference' | 'time' | 'torque' | 'ratio' | 'volume' | 'mass'
+  >
+}
+
+/** parts.yaml: what is fitted or used up. */
+export interface Part {
+  readonly id: string
+  readonly title: Localised
+  readonly class: 'spare' | 'consumable' | 'insurance-spare'
+  /** Size, material or grade, ready to print. */
+  readonly size: Localised
+  /** Number on the section drawing, counted from the wet end up. */
+  readonly balloon?: string
+  readonly place: Place
+}
+
+/** terms.yaml: one word per thing. */
+export interface Term {
+  readonly id: string
+  readonly term: Localised
+  readonly meaning: Localised
+  /** Words that are not used for this thing. */
+  readonly notUsed: readonly string[]
+  readonly place: Place
+}
+
+/** jobs/<id>.yaml: procedures in order. */
+export interface Job {
+  readonly id: string
+  readonly title: Localised
+  readonly purpose: Localised
+  readonly interval: Localised
+  readonly intervalReason: Localised
+  readonly procedures: readonly Reference[]
+  readonly asFound: readonly Localised[]
+  readonly asLeft: readonly Localised[]
+  readonly place: Place
+}
+
+export interface NamedOrigin extends Origin {
+  readonly place: Place
+}

@@ -1,0 +1,71 @@
+import {type AnyQuantity, type Quantity, type QuantityKind, quantityOf} from './quantity.ts'
+import {type Unit, units} from './units.ts'
+
+/** A quantity read from text, with what is needed to print it as it was written. */
+export interface WrittenQuantity<K extends QuantityKind> {
+  readonly quantity: Quantity<K>
+  /** Digits as the author wrote them, minus sign made proper. */
+  readonly figure: string
+  /** Proper symbol of the unit that was written. */
+  readonly unit: string
+}
+
+/** What came of reading a quantity: the quantity, or a reason in the form "Unexpected X, expected Y". */
+export type ParsedQuantity<K extends QuantityKind> =
+  | {readonly ok: true; readonly written: WrittenQuantity<K>}
+  | {readonly ok: false; readonly reason: string}
+
+const numberThenUnit = /^([−+-]?)(\d+(?:\.\d+)?)\s*(.*)$/u
+
+/**
+ * Reads a number with its unit: `0.30 mm`, `3 bar(g)`, `48 N·m`.
+ *
+ * Blank-free forms and the spellings of the unit table are read too. Decimal
+ * point only; no thousands separator, no exponent, no `NaN`, no infinity.
+ */
+export function parseQuantity<K extends QuantityKind>(text: string, kinds: readonly K[]): ParsedQuantity<K> {
+  const expected = expectationOf(kinds)
+  const match = numberThenUnit.exec(text.trim())
+  if (!match) return {ok: false, reason: `Unexpected \`${text}\`, expected ${expected}`}
+  const [, sign = '', digits = '', spelling = ''] = match
+  const unit = findUnit(spelling, kinds)
+  if (!unit) {
+    const what = spelling === '' ? `\`${text}\` without a unit` : `unit \`${spelling}\``
+    return {ok: false, reason: `Unexpected ${what}, expected ${expected}`}
+  }
+  const negative = sign === '-' || sign === '−'
+  const value = Number(digits) * (negative ? -1 : 1)
+  if (negative && unit.neverNegative && value !== 0) {
+    return {ok: false, reason: `Unexpected negative value \`${text}\`, expected zero or more`}
+  }
+  if (!Number.isFinite(value)) return {ok: false, reason: `Unexpected \`${text}\`, expected a finite number`}
+  return {
+    ok: true,
+    written: {
+      quantity: quantityOf(unit.kind, value * unit.factor + unit.offset),
+      figure: `${negative ? '−' : ''}${digits}`,
+      unit: unit.symbol,
+    },
+  }
+}
+
+function findUnit<K extends QuantityKind>(spelling: string, kinds: readonly K[]): Unit<K> | undefined {
+  for (const kind of kinds) {
+    for (const unit of units) {
+      const read: readonly string[] = unit.alsoRead
+      if (unit.kind === kind && (unit.symbol === spelling || read.includes(spelling))) return {...unit, kind}
+    }
+  }
+  return undefined
+}
+
+function expectationOf(kinds: readonly QuantityKind[]): string {
+  const symbols = units.filter((unit) => kinds.includes(unit.kind)).map((unit) => unit.symbol)
+  const named = symbols.map((symbol) => (symbol === '' ? 'no unit' : `\`${symbol}\``))
+  return `a number such as \`3.5\` with one of the units ${named.join(', ')}`
+}
+
+/** True when both are of one kind, so that they may be compared. */
+export function isSameKind(one: AnyQuantity, other: AnyQuantity): boolean {
+  return one.kind === other.kind
+}
