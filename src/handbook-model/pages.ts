@@ -1,0 +1,451 @@
+import type {Truth} from './condition.ts'
+import type {ComputedValue} from './computed.ts'
+import type {SignalWord} from './office-content.ts'
+import type {ReadingPhase} from './procedure.ts'
+
+/** Product of `compile`: all pages of one vessel as plain data. Strings are ready to print; nothing is HTML yet. */
+export interface HandbookPages {
+  readonly vessel: VesselHead
+  readonly pages: readonly Page[]
+}
+
+/** What every page of a vessel says of her. */
+export interface VesselHead {
+  readonly id: string
+  readonly name: string
+  readonly hullNumber: string
+  readonly issuer: string
+  readonly contact: readonly string[]
+  readonly owner: string
+  readonly approvedBy: string
+  /** Printed on every page when the content is demonstration data. */
+  readonly demonstration: boolean
+  readonly tanks: readonly PlanTank[]
+  readonly language: string
+}
+
+/** A tank on the plan, in hundredths of the ship's length and breadth, bow to the left, port below negative. */
+export interface PlanTank {
+  readonly id: string
+  readonly tag: string
+  readonly left: number
+  readonly right: number
+  readonly top: number
+  readonly bottom: number
+  /** Position that hangs in it, with the page to open. */
+  readonly position?: {readonly id: string; readonly tag: string; readonly path: string}
+}
+
+/** What every page has. */
+export interface PageHead {
+  /** `<vessel>/<position>/<procedure>` or `<vessel>/<page>`. */
+  readonly id: string
+  /** As shown: `4S · impeller and wear rings`. */
+  readonly shownAs: string
+  /** Path below the vessel folder, for example `p/4s/wear-rings.html`. */
+  readonly path: string
+  readonly title: string
+  readonly language: string
+  /** The pump, on pages of a position. */
+  readonly position?: PositionHead
+  /** Paths of sources this page was made from; a page counts as approved when all are (decision 44). */
+  readonly madeFrom: readonly string[]
+}
+
+export interface PositionHead {
+  readonly id: string
+  readonly tag: string
+  readonly tankTag: string
+  readonly serial: string
+  readonly design: string
+  readonly variant: string
+  readonly stackLength: string
+  readonly tankVolume: string
+  readonly critical: boolean
+}
+
+/** Inline text bound to this pump. `value` shows a figure with its unit and links to its explanation. */
+export type BoundInline =
+  | {readonly kind: 'text'; readonly text: string}
+  | {readonly kind: 'strong'; readonly children: BoundText}
+  | {readonly kind: 'emphasis'; readonly children: BoundText}
+  | {readonly kind: 'value'; readonly text: string; readonly path: string; readonly known: boolean}
+  | {readonly kind: 'link'; readonly text: string; readonly path: string}
+export type BoundText = readonly BoundInline[]
+
+/** A link below the vessel folder; `fragment` names an element of the page. */
+export interface PageLink {
+  readonly text: string
+  readonly path: string
+  readonly fragment?: string
+}
+
+export type Page =
+  | StartPage
+  | PositionPage
+  | ProcedurePage
+  | JobPage
+  | PositionValuesPage
+  | ValuesPage
+  | CautionsPage
+  | ToolsPage
+  | PartsPage
+  | SourcesPage
+  | WordsPage
+
+export interface StartPage {
+  readonly kind: 'start'
+  readonly head: PageHead
+  readonly positions: readonly {readonly link: PageLink; readonly serial: string; readonly design: string; readonly notKnown: number}[]
+  readonly jobs: readonly {readonly title: string; readonly purpose: string; readonly interval: string}[]
+  /** Safety stance, one paragraph each. */
+  readonly safety: readonly string[]
+  readonly particulars: readonly Field[]
+  readonly locations: readonly string[]
+}
+
+/** Label and content, content ready to print. */
+export interface Field {
+  readonly label: string
+  readonly text: string
+  readonly known?: boolean
+}
+
+export interface PositionPage {
+  readonly kind: 'position'
+  readonly head: PageHead
+  readonly description: string
+  readonly intendedUse: string
+  readonly misuse: string
+  readonly asFitted: readonly Field[]
+  readonly components: readonly Field[]
+  readonly ratings: readonly ValueLine[]
+  readonly limits: readonly LimitLine[]
+  readonly isolation: readonly IsolationLine[]
+  readonly jobs: readonly JobLine[]
+  readonly procedures: readonly ProcedureLine[]
+  readonly valuesPage: PageLink
+}
+
+export interface JobLine {
+  readonly link: PageLink
+  readonly purpose: string
+  readonly interval: string
+}
+
+export interface ProcedureLine {
+  readonly link: PageLink
+  readonly people: string
+  readonly hours: string
+  readonly competence: string
+}
+
+/** A value as one line of a table, linked to its explanation. */
+export interface ValueLine {
+  readonly id: string
+  readonly title: string
+  readonly figure: string
+  readonly unit: string
+  readonly known: boolean
+  readonly more: readonly string[]
+  readonly condition: string
+  /** Formula name, or how a stated value is known. */
+  readonly basis: string
+  /** "demonstration", "common practice, no source" … marks printed beside it. */
+  readonly mark: string
+  readonly link: PageLink
+}
+
+export interface LimitLine {
+  readonly id: string
+  readonly title: string
+  /** "not above 1.20 mm diametral". */
+  readonly limit: string
+  readonly known: boolean
+  /** "RENEW" or "STOP". */
+  readonly outside: string
+  readonly action: string
+  /** Says which rule governs where two compete. */
+  readonly because: string
+}
+
+export interface IsolationLine {
+  readonly id: string
+  /** Trade word of the role: "hydraulic pressure". */
+  readonly role: string
+  readonly tag: string
+  readonly medium: string
+  readonly kind: string
+  readonly normal: string
+  readonly isolated: string
+  readonly where: string
+  readonly lock: string
+  readonly proof: string
+  readonly restoredWith: string
+  /** Set instead of a point where this pump has none. */
+  readonly noneBecause: string
+}
+
+export interface ProcedurePage {
+  readonly kind: 'procedure'
+  readonly head: PageHead
+  readonly activity: string
+  readonly performedBy: string
+  readonly supervisedBy: string
+  readonly competence: string
+  readonly people: string
+  readonly hours: string
+  readonly clearHeight: string
+  readonly weather: string
+  readonly permits: readonly string[]
+  readonly purpose: readonly BoundText[]
+  readonly before: readonly BoundText[]
+  readonly after: readonly BoundText[]
+  readonly tools: readonly ToolLine[]
+  readonly parts: readonly PartLine[]
+  readonly records: readonly string[]
+  readonly sections: readonly BoundSection[]
+  /** Every caution used, in the order of first use: number, word, title. */
+  readonly cautionsUsed: readonly CautionLine[]
+  readonly valuesUsed: readonly ValueLine[]
+}
+
+export interface ToolLine {
+  readonly id: string
+  readonly title: string
+  readonly size: string
+  readonly note: string
+  readonly link: PageLink
+}
+
+export interface PartLine {
+  readonly id: string
+  readonly title: string
+  readonly size: string
+  /** "8 pieces", "0.1 l". */
+  readonly quantity: string
+  readonly note: string
+  readonly balloon: string
+  readonly link: PageLink
+}
+
+export interface CautionLine {
+  readonly number: number
+  readonly word: SignalWord
+  readonly title: string
+  readonly link: PageLink
+}
+
+export interface BoundSection {
+  readonly id: string
+  readonly title: string
+  readonly intro: readonly BoundText[]
+  readonly cautions: readonly BoundCaution[]
+  readonly items: readonly BoundItem[]
+}
+
+export type BoundItem = BoundStep | BoundHold
+
+/** A caution ready to print; several of one step are one panel under the highest word (decision 31). */
+export interface BoundCaution {
+  readonly id: string
+  /** Number on this page, by first use. */
+  readonly number: number
+  readonly word: SignalWord
+  readonly title: string
+  readonly hazard: string
+  readonly consequence: string
+  readonly avoid: readonly string[]
+  readonly protection: readonly string[]
+  readonly link: PageLink
+}
+
+export interface BoundStep {
+  readonly kind: 'step'
+  readonly id: string
+  readonly number: number
+  /** Heads one variant of an unknown fact: "only when backstop is fitted"; tick box "found: …". */
+  readonly variant?: string
+  readonly cautions: readonly BoundCaution[]
+  /** Section cautions that this step relies on, repeated short. */
+  readonly recalls: readonly CautionLine[]
+  readonly instruction: BoundText
+  readonly parts: readonly BoundPart[]
+}
+
+export interface BoundHold {
+  readonly kind: 'hold'
+  readonly id: string
+  readonly variant?: string
+  readonly title: string
+  readonly text: readonly BoundText[]
+  readonly signedBy: string
+  readonly secondBy: string
+}
+
+export type BoundPart =
+  | {readonly kind: 'note'; readonly text: BoundText}
+  | {readonly kind: 'value'; readonly variant?: string; readonly line: ValueLine}
+  | BoundReading
+  | {readonly kind: 'wait'; readonly id: string; readonly least: ValueLine; readonly missed: string}
+  | {readonly kind: 'repeat'; readonly until: string; readonly boxes: number}
+  | {readonly kind: 'alternatives'; readonly id: string; readonly items: readonly {readonly id: string; readonly variant?: string; readonly text: BoundText}[]}
+  | {readonly kind: 'second-person'; readonly id: string; readonly what: string}
+  | {readonly kind: 'figure'; readonly variant?: string; readonly figure: BoundFigure}
+  | {readonly kind: 'isolate' | 'restore'; readonly role: string; readonly points: readonly IsolationLine[]}
+  | {readonly kind: 'identify'; readonly fact: string; readonly choices: readonly string[]}
+  | {readonly kind: 'tally'; readonly id: string; readonly what: readonly string[]}
+
+export interface BoundReading {
+  readonly kind: 'reading'
+  readonly id: string
+  readonly variant?: string
+  readonly title: string
+  /** "AS FOUND", "AS LEFT", "DURING". */
+  readonly phase: ReadingPhase
+  readonly unit: string
+  readonly stations: readonly string[]
+  /** "inside micrometer, reads to 0.01 mm, ± 0.01 mm"; blank for a derived reading. */
+  readonly instrument: string
+  /** For a derived reading: "mean of a − mean of b". */
+  readonly formula: string
+  readonly limits: readonly LimitLine[]
+}
+
+/** A small figure from data: SVG text by src/figures, with its text alternative. */
+export interface BoundFigure {
+  readonly id: string
+  readonly svg: string
+  readonly alternative: string
+  readonly caption: string
+  /** The data behind it, for the technical text. */
+  readonly data: string
+}
+
+export interface JobPage {
+  readonly kind: 'job'
+  readonly head: PageHead
+  readonly purpose: string
+  readonly interval: string
+  readonly intervalReason: string
+  readonly procedures: readonly ProcedureLine[]
+  readonly hours: string
+  readonly tools: readonly (ToolLine & {readonly aboard: string; readonly usedIn: string})[]
+  readonly parts: readonly (PartLine & {readonly aboard: string; readonly usedIn: string})[]
+  readonly asFound: readonly string[]
+  readonly asLeft: readonly string[]
+  readonly isolation: readonly IsolationLine[]
+  readonly cautions: readonly CautionLine[]
+}
+
+/** All values of one pump, each explained in full. */
+export interface PositionValuesPage {
+  readonly kind: 'position-values'
+  readonly head: PageHead
+  readonly values: readonly ExplainedValue[]
+}
+
+export interface ExplainedValue {
+  readonly line: ValueLine
+  readonly words: string
+  readonly formula: readonly string[]
+  readonly inputs: readonly ExplainedInput[]
+  readonly steps: readonly ExplainedInput[]
+  readonly missing: readonly string[]
+  readonly rounding: string
+  readonly sources: readonly {readonly link: PageLink; readonly status: string; readonly where: string}[]
+  readonly usedIn: readonly PageLink[]
+}
+
+export interface ExplainedInput {
+  readonly symbol: string
+  readonly title: string
+  readonly printed: string
+  readonly origin: string
+}
+
+/** Wall sheet: torque and clearance tables per design. */
+export interface ValuesPage {
+  readonly kind: 'values'
+  readonly head: PageHead
+  readonly designs: readonly {
+    readonly id: string
+    readonly title: string
+    readonly torques: readonly TorqueLine[]
+    readonly clearances: readonly ClearanceLine[]
+    readonly others: readonly ValueLine[]
+  }[]
+}
+
+export interface TorqueLine {
+  readonly id: string
+  readonly joint: string
+  readonly fastener: string
+  readonly count: string
+  readonly torque: string
+  readonly lubrication: string
+  readonly passes: string
+  readonly order: string
+  readonly wrench: string
+  readonly locking: string
+}
+
+export interface ClearanceLine {
+  readonly id: string
+  readonly ring: string
+  readonly runningDiameter: string
+  readonly newClearance: string
+  readonly minimumNew: string
+  readonly renewal: string
+  readonly because: string
+}
+
+export interface CautionsPage {
+  readonly kind: 'cautions'
+  readonly head: PageHead
+  readonly words: readonly {readonly word: SignalWord; readonly meaning: string}[]
+  readonly cautions: readonly {
+    readonly caution: BoundCaution
+    readonly residualRisk: string
+    readonly source: PageLink
+    /** Every step that uses it, by procedure: step title and the positions' pages. */
+    readonly usedIn: readonly PageLink[]
+  }[]
+}
+
+export interface ToolsPage {
+  readonly kind: 'tools'
+  readonly head: PageHead
+  readonly tools: readonly {readonly id: string; readonly title: string; readonly size: string; readonly instrument: string; readonly usedIn: readonly PageLink[]}[]
+}
+
+export interface PartsPage {
+  readonly kind: 'parts'
+  readonly head: PageHead
+  readonly parts: readonly {readonly id: string; readonly title: string; readonly size: string; readonly class: string; readonly balloon: string; readonly usedIn: readonly PageLink[]}[]
+}
+
+export interface SourcesPage {
+  readonly kind: 'sources'
+  readonly head: PageHead
+  readonly sources: readonly {readonly id: string; readonly title: string; readonly edition: string; readonly status: string; readonly howKnown: string; readonly usedIn: readonly PageLink[]}[]
+}
+
+export interface WordsPage {
+  readonly kind: 'words'
+  readonly head: PageHead
+  readonly terms: readonly {readonly id: string; readonly term: string; readonly meaning: string; readonly notUsed: readonly string[]}[]
+}
+
+/** State of a page against the ledger (decision 5). */
+export type PageState =
+  | {readonly kind: 'draft'}
+  | {readonly kind: 'issued'; readonly revision: number; readonly date: string; readonly checkCode: string}
+
+/** A value of a position, kept for callers that need both line and explanation. */
+export interface BoundValue {
+  readonly value: ComputedValue
+  readonly line: ValueLine
+}
+
+export type {Truth}
