@@ -1,4 +1,3 @@
-import type {Truth} from './condition.ts'
 import type {ComputedValue} from './computed.ts'
 import type {SignalWord} from './office-content.ts'
 import type {ReadingPhase} from './procedure.ts'
@@ -448,4 +447,3 @@ export interface BoundValue {
   readonly line: ValueLine
 }
 
-export type {Truth}
