@@ -1,5 +1,5 @@
 import type {Place} from '../messages/place.ts'
-import type {ClearanceKind, Datum, Localised, Origin, Reference} from './datum.ts'
+import type {ClearanceKind, Datum, Localised, Reference} from './datum.ts'
 
 /** office.yaml: who issues the handbook, with which authorities and house limits. */
 export interface Office {
@@ -33,7 +33,7 @@ export interface HouseLimits {
   readonly purgeLiftMargin: Datum<'pressure-difference'>
   readonly isolationProof: Datum<'time'>
   readonly isolationRecheck: Datum<'time'>
-  readonly testPasses: readonly Datum<'ratio'>[]
+  readonly tighteningPasses: readonly Datum<'ratio'>[]
 }
 
 export interface EntryLimit {
@@ -99,11 +99,20 @@ export interface Tool {
 
 /** What a measuring tool can show; a reading names it. */
 export interface InstrumentClass {
-  readonly graduation: Datum<'length' | 'gauge-pressure' | 'temperature' | 'time' | 'torque' | 'ratio' | 'volume' | 'mass'>
-  readonly uncertainty: Datum<
-    'length' | 'pressure-difference' | 'temperature-difference' | 'time' | 'torque' | 'ratio' | 'volume' | 'mass'
-  >
+  /** Smallest step that can be read. */
+  readonly graduation: Datum<InstrumentKind | 'gauge-pressure'>
+  readonly uncertainty: Datum<InstrumentKind>
 }
+
+type InstrumentKind =
+  | 'length'
+  | 'pressure-difference'
+  | 'temperature-difference'
+  | 'time'
+  | 'torque'
+  | 'ratio'
+  | 'volume'
+  | 'mass'
 
 /** parts.yaml: what is fitted or used up. */
 export interface Part {
@@ -137,9 +146,5 @@ export interface Job {
   readonly procedures: readonly Reference[]
   readonly asFound: readonly Localised[]
   readonly asLeft: readonly Localised[]
-  readonly place: Place
-}
-
-export interface NamedOrigin extends Origin {
   readonly place: Place
 }

@@ -1,6 +1,6 @@
 import type {Place} from '../messages/place.ts'
 import type {QuantityKind} from '../quantities/quantity.ts'
-import type {ClearanceKind, Datum, Localised, Origin, Reference} from './datum.ts'
+import type {ClearanceKind, Datum, Localised, Reference} from './datum.ts'
 import type {LimitSide} from './office-content.ts'
 
 /** vessels/<id>/vessel.yaml. */
@@ -176,7 +176,6 @@ export interface Joint {
   readonly lubrication?: Reference
   readonly locking: Localised
   readonly pattern: 'crosswise' | 'single'
-  readonly origin: Origin
   readonly place: Place
 }
 
@@ -187,7 +186,6 @@ export interface WearRing {
   readonly material: Localised
   readonly newClearance: Datum<ClearanceKind>
   readonly minimumNew: Datum<ClearanceKind>
-  /** Undefined when the author left it out: the build stops. */
   readonly renewal: Datum<ClearanceKind>
   readonly place: Place
 }

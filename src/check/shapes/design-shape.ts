@@ -1,0 +1,81 @@
+import type {z} from 'zod'
+import type {Design, Joint, NamedValue} from '../../handbook-model/vessel-content.ts'
+import type {QuantityKind} from '../../quantities/quantity.ts'
+import {units} from '../../quantities/units.ts'
+import {factValues} from './dynamic-maps.ts'
+import {fields, identifier, list, localised, oneOf, quantity, reference, wholeNumber} from './placed-shape.ts'
+
+const anyKind: readonly QuantityKind[] = [...new Set(units.map((unit) => unit.kind))]
+
+function named<K extends QuantityKind>(...kinds: readonly K[]) {
+  const shape: z.ZodType<NamedValue<K>> = fields({
+    id: identifier,
+    title: localised,
+    value: quantity(...kinds),
+    condition: localised.optional(),
+  })
+  return shape
+}
+
+const joint: z.ZodType<Joint> = fields({
+  id: identifier,
+  title: localised,
+  thread: reference,
+  class: reference,
+  head: oneOf(['hexagon', 'socket']),
+  hole: oneOf(['fine', 'medium', 'coarse']),
+  count: wholeNumber(1, 64),
+  length: quantity('length'),
+  utilisation: quantity('ratio'),
+  lubrication: reference.optional(),
+  locking: localised,
+  pattern: oneOf(['crosswise', 'single']),
+}).transform(({class: propertyClass, ...rest}): Joint => ({...rest, propertyClass}))
+
+const ring = fields({
+  id: identifier,
+  title: localised,
+  'running-diameter': quantity('length'),
+  material: localised,
+  new: quantity('radial-clearance', 'diametral-clearance'),
+  'minimum-new': quantity('radial-clearance', 'diametral-clearance'),
+  renewal: quantity('radial-clearance', 'diametral-clearance'),
+}).transform(({new: newClearance, ...rest}) => ({...rest, newClearance}))
+
+const cofferdam = fields({
+  'outer-pipe-bore': quantity('length'),
+  'inner-pipe-outside': quantity('length'),
+  'head-volume': quantity('volume'),
+  rating: quantity('gauge-pressure'),
+  'lip-reverse-limit': quantity('pressure-difference'),
+  'allowed-leak': quantity('volume-flow'),
+  'relief-valve-setting': quantity('gauge-pressure'),
+})
+
+const limit = fields({
+  id: identifier,
+  title: localised,
+  side: oneOf(['not-above', 'not-below']),
+  value: reference,
+  outside: oneOf(['RENEW', 'STOP']),
+  action: localised,
+})
+
+/** designs/<id>.yaml. */
+export const designShape: z.ZodType<Design> = fields({
+  id: identifier,
+  title: localised,
+  variant: localised,
+  description: localised,
+  'intended-use': localised,
+  misuse: localised,
+  ratings: list(named(...anyKind)),
+  facts: factValues,
+  joints: list(joint),
+  rings: list(ring),
+  cofferdam,
+  masses: list(named('mass')),
+  settings: list(named(...anyKind)),
+  limits: list(limit),
+  geometry: list(named('length')),
+})

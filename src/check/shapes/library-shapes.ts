@@ -1,0 +1,81 @@
+import type {z} from 'zod'
+import type {Caution, Job, Part, Source, Term, Tool} from '../../handbook-model/office-content.ts'
+import {fields, identifier, list, localised, oneOf, quantity, reference, text} from './placed-shape.ts'
+
+const source: z.ZodType<Source> = fields({
+  id: identifier,
+  title: localised,
+  edition: text,
+  kind: oneOf(['standard', 'regulation', 'book', 'drawing', 'record', 'practice']),
+  status: oneOf(['current', 'superseded', 'unknown']),
+  'superseded-by': reference.optional(),
+  'how-known': oneOf(['read', 'reprint', 'memory', 'common-practice', 'demonstration']),
+})
+
+/** sources.yaml. */
+export const sourcesShape = fields({sources: list(source)})
+
+const term: z.ZodType<Term> = fields({
+  id: identifier,
+  term: localised,
+  meaning: localised,
+  'not-used': list(text),
+})
+
+/** terms.yaml. */
+export const termsShape = fields({terms: list(term)})
+
+const instrument = fields({
+  graduation: quantity('length', 'gauge-pressure', 'temperature-difference', 'time', 'torque', 'ratio', 'volume', 'mass', 'pressure-difference'),
+  uncertainty: quantity('length', 'pressure-difference', 'temperature-difference', 'time', 'torque', 'ratio', 'volume', 'mass'),
+})
+
+const tool: z.ZodType<Tool> = fields({
+  id: identifier,
+  title: localised,
+  size: localised,
+  instrument: instrument.optional(),
+})
+
+/** tools.yaml. */
+export const toolsShape = fields({tools: list(tool)})
+
+const part: z.ZodType<Part> = fields({
+  id: identifier,
+  title: localised,
+  class: oneOf(['spare', 'consumable', 'insurance-spare']),
+  size: localised,
+  balloon: text.optional(),
+})
+
+/** parts.yaml. */
+export const partsShape = fields({parts: list(part)})
+
+/** cautions/<id>.yaml. */
+export const cautionShape: z.ZodType<Caution> = fields({
+  id: identifier,
+  'hazard-class': text,
+  word: oneOf(['DANGER', 'WARNING', 'CAUTION', 'NOTICE']),
+  'worst-harm': oneOf(['death-or-serious-injury', 'minor-or-moderate-injury', 'damage']),
+  likelihood: oneOf(['will', 'could']),
+  title: localised,
+  hazard: localised,
+  consequence: localised,
+  avoid: list(localised),
+  sign: text.optional(),
+  protection: list(localised),
+  'residual-risk': localised,
+  source: reference,
+})
+
+/** jobs/<id>.yaml. */
+export const jobShape: z.ZodType<Job> = fields({
+  id: identifier,
+  title: localised,
+  purpose: localised,
+  interval: localised,
+  'interval-reason': localised,
+  procedures: list(reference),
+  'as-found': list(localised),
+  'as-left': list(localised),
+})

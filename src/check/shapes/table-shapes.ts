@@ -1,0 +1,189 @@
+import type {
+  BoltHeadRow,
+  ClearanceHoleRow,
+  FrictionRow,
+  PropertyClassRow,
+  RunningClearanceRow,
+  TableOf,
+  Tables,
+  ThreadRow,
+} from '../../handbook-model/content.ts'
+import type {KnownDatum, Origin, ValueStatus} from '../../handbook-model/datum.ts'
+import type {ContentSources, CsvSource, PlacedScalar} from '../../handbook-model/sources.ts'
+import type {Cargo} from '../../handbook-model/vessel-content.ts'
+import {addMessage, type ContentFiles} from '../../messages/add-message.ts'
+import type {Place} from '../../messages/place.ts'
+import {parseQuantity} from '../../quantities/parse-quantity.ts'
+import type {Quantity, QuantityKind} from '../../quantities/quantity.ts'
+import {expectedWord} from '../nearest-word.ts'
+
+/** A row whose cells are asked for by column; a cell that does not fit adds a message and spoils the row. */
+interface Cells {
+  text(column: string): string
+  yesNo(column: string): boolean
+  quantity<K extends QuantityKind>(column: string, kind: K): Quantity<K> | undefined
+  datum<K extends QuantityKind>(column: string, kind: K): KnownDatum<K> | undefined
+  readonly place: Place
+}
+
+/** Reads the tables of content/tables; columns that are missing or not known are messages at the header. */
+export function checkTables(sources: ContentSources, files: ContentFiles): Tables {
+  const read = <Row>(name: string, columns: readonly string[], row: (cells: Cells) => Row | undefined): TableOf<Row> =>
+    readTable(sources.csv.get(`tables/${name}.csv`), name, columns, row, files)
+  return {
+    threads: read('threads', ['size', 'diameter', 'pitch'], threadRow),
+    boltHeads: read('bolt-heads', ['size', 'head', 'bearing-diameter', 'wrench'], boltHeadRow),
+    clearanceHoles: read('clearance-holes', ['size', 'fine', 'medium', 'coarse'], clearanceHoleRow),
+    propertyClasses: read('property-classes', ['class', 'above-diameter', 'up-to-diameter', 'yield', 'tensile'], propertyClassRow),
+    friction: read('friction', ['id', 'title', 'class', 'thread-friction', 'head-friction', 'source'], frictionRow),
+    runningClearances: read('running-clearances', ['from', 'below', 'clearance'], runningClearanceRow),
+    cargoes: read('cargoes', ['id', 'title', 'density', 'flammable', 'water-reactive', 'toxic', 'purge-medium', 'word', 'protection'], cargoRow),
+  }
+}
+
+function readTable<Row>(
+  csv: CsvSource | undefined,
+  name: string,
+  columns: readonly string[],
+  row: (cells: Cells) => Row | undefined,
+  files: ContentFiles,
+): TableOf<Row> {
+  const path = `tables/${name}.csv`
+  if (!csv) {
+    if (!files.has(path)) {
+      addMessage(files, {path: 'tables', line: 1, column: 1}, 'no-missing-content', `Unexpected content without \`tables/${name}.csv\`, expected the table`, {note: `Write the table with the columns ${columns.join(',')}`})
+    }
+    return {origin: {status: 'assumed', source: ''}, rows: []}
+  }
+  const origin = originOfTable(csv, files)
+  if (!columnsFit(csv, columns, files)) return {origin, rows: []}
+  const rows = csv.rows.flatMap((cells) => {
+    const made = row(cellsOf(csv, cells, origin, files))
+    return made === undefined ? [] : [made]
+  })
+  return {origin, rows}
+}
+
+const statuses: readonly ValueStatus[] = ['as-built', 'measured', 'calculated', 'assumed', 'common-practice']
+
+function originOfTable(csv: CsvSource, files: ContentFiles): Origin {
+  for (const key of ['title', 'source', 'edition', 'status']) {
+    if (!csv.head.has(key)) {
+      addMessage(files, csv.place, 'no-missing-key', `Unexpected table without a line \`# ${key}: …\`, expected it above the header`, {note: `Add \`# ${key}: …\` on top of the file`})
+    }
+  }
+  const status = csv.head.get('status')?.text ?? ''
+  return {status: statuses.find((one) => one === status) ?? 'assumed', source: csv.head.get('source')?.text ?? '', where: csv.head.get('edition')?.text ?? ''}
+}
+
+function columnsFit(csv: CsvSource, columns: readonly string[], files: ContentFiles): boolean {
+  const names = csv.header.map((cell) => cell.text)
+  const missing = columns.filter((column) => !names.includes(column))
+  const strange = csv.header.filter((cell) => !columns.includes(cell.text))
+  for (const column of missing) {
+    addMessage(files, csv.place, 'no-missing-key', `Unexpected header without column \`${column}\`, expected the columns \`${columns.join(',')}\``, {note: `Add the column \`${column}\``})
+  }
+  for (const cell of strange) {
+    addMessage(files, cell.place, 'no-unknown-key', `Unexpected column \`${cell.text}\`, ${expectedWord(cell.text, columns, 'a column')}`, {note: `The columns are ${columns.join(',')}`})
+  }
+  return missing.length === 0 && strange.length === 0
+}
+
+function cellsOf(csv: CsvSource, cells: readonly PlacedScalar[], origin: Origin, files: ContentFiles): Cells {
+  const cell = (column: string): PlacedScalar => {
+    const found = cells[csv.header.findIndex((one) => one.text === column)]
+    return found ?? {kind: 'scalar', text: '', place: csv.place}
+  }
+  const datum = <K extends QuantityKind>(column: string, kind: K): KnownDatum<K> | undefined => {
+    const {text, place} = cell(column)
+    const unit = csv.head.get(`unit ${column}`)
+    if (!unit) {
+      addMessage(files, csv.place, 'no-missing-key', `Unexpected table without a line \`# unit ${column}: …\`, expected the unit of the column`, {note: 'Name the unit of each column of numbers above the header'})
+      return undefined
+    }
+    const parsed = parseQuantity(`${text} ${unit.text === '1' ? '' : unit.text}`.trim(), [kind])
+    if (parsed.ok) return {kind: 'known', quantity: parsed.written.quantity, figure: parsed.written.figure, unit: parsed.written.unit, origin, place}
+    addMessage(files, place, 'no-bad-quantity', parsed.reason, {note: `Write the number of \`${column}\` in ${unit.text}, without the unit`})
+    return undefined
+  }
+  return {
+    place: cells[0]?.place ?? csv.place,
+    text: (column) => cell(column).text,
+    yesNo: (column) => {
+      const {text, place} = cell(column)
+      if (text !== 'yes' && text !== 'no') addMessage(files, place, 'no-wrong-shape', `Unexpected \`${text}\`, expected \`yes\` or \`no\``)
+      return text === 'yes'
+    },
+    datum,
+    quantity: (column, kind) => datum(column, kind)?.quantity,
+  }
+}
+
+function threadRow(cells: Cells): ThreadRow | undefined {
+  const diameter = cells.quantity('diameter', 'length')
+  const pitch = cells.quantity('pitch', 'length')
+  return diameter && pitch && {size: cells.text('size'), diameter, pitch, place: cells.place}
+}
+
+function boltHeadRow(cells: Cells): BoltHeadRow | undefined {
+  const bearingDiameter = cells.quantity('bearing-diameter', 'length')
+  const wrench = cells.quantity('wrench', 'length')
+  const head = cells.text('head') === 'socket' ? 'socket' : 'hexagon'
+  return bearingDiameter && wrench && {size: cells.text('size'), head, bearingDiameter, wrench, place: cells.place}
+}
+
+function clearanceHoleRow(cells: Cells): ClearanceHoleRow | undefined {
+  const fine = cells.quantity('fine', 'length')
+  const medium = cells.quantity('medium', 'length')
+  const coarse = cells.quantity('coarse', 'length')
+  return fine && medium && coarse && {size: cells.text('size'), fine, medium, coarse, place: cells.place}
+}
+
+function propertyClassRow(cells: Cells): PropertyClassRow | undefined {
+  const aboveDiameter = cells.quantity('above-diameter', 'length')
+  const upToDiameter = cells.quantity('up-to-diameter', 'length')
+  const yieldStress = cells.quantity('yield', 'stress')
+  const tensileStrength = cells.quantity('tensile', 'stress')
+  if (!aboveDiameter || !upToDiameter || !yieldStress || !tensileStrength) return undefined
+  return {id: cells.text('class'), aboveDiameter, upToDiameter, yieldStress, tensileStrength, place: cells.place}
+}
+
+function frictionRow(cells: Cells): FrictionRow | undefined {
+  const threadFriction = cells.quantity('thread-friction', 'ratio')
+  const headFriction = cells.quantity('head-friction', 'ratio')
+  if (!threadFriction || !headFriction) return undefined
+  return {
+    id: cells.text('id'),
+    title: cells.text('title'),
+    frictionClass: cells.text('class'),
+    threadFriction,
+    headFriction,
+    source: cells.text('source'),
+    place: cells.place,
+  }
+}
+
+function runningClearanceRow(cells: Cells): RunningClearanceRow | undefined {
+  const fromDiameter = cells.quantity('from', 'length')
+  const belowDiameter = cells.quantity('below', 'length')
+  const clearance = cells.quantity('clearance', 'diametral-clearance')
+  return fromDiameter && belowDiameter && clearance && {fromDiameter, belowDiameter, clearance, place: cells.place}
+}
+
+function cargoRow(cells: Cells): Cargo | undefined {
+  const density = cells.datum('density', 'density')
+  return (
+    density && {
+      id: cells.text('id'),
+      title: cells.text('title'),
+      density,
+      flammable: cells.yesNo('flammable'),
+      waterReactive: cells.yesNo('water-reactive'),
+      toxic: cells.yesNo('toxic'),
+      purgeMedium: cells.text('purge-medium'),
+      word: cells.text('word') === 'DANGER' ? 'DANGER' : 'WARNING',
+      protection: cells.text('protection'),
+      place: cells.place,
+    }
+  )
+}

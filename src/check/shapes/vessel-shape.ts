@@ -1,0 +1,83 @@
+import type {z} from 'zod'
+import type {Vessel} from '../../handbook-model/vessel-content.ts'
+import {components, factValues} from './dynamic-maps.ts'
+import {isolationOf, isolationShape} from './isolation-shape.ts'
+import {date, fields, identifier, leaf, list, localised, oneOf, plainNumber, quantity, reference, refuse, text, wholeNumber, yesNo} from './placed-shape.ts'
+
+const tank = fields({
+  id: identifier,
+  tag: text,
+  volume: quantity('volume'),
+  height: quantity('length'),
+  'vacuum-valve': quantity('gauge-pressure'),
+  'pressure-valve': quantity('gauge-pressure'),
+  plan: fields({
+    'from-frame': plainNumber(0, 400),
+    'to-frame': plainNumber(0, 400),
+    'from-side': plainNumber(-1, 1),
+    'to-side': plainNumber(-1, 1),
+  }),
+}).transform(({vacuumValve, pressureValve, ...rest}) => ({...rest, vacuumValveSetting: vacuumValve, pressureValveSetting: pressureValve}))
+
+const position = fields({
+  id: identifier,
+  tag: text,
+  tank: reference,
+  design: reference,
+  serial: text,
+  role: oneOf(['main', 'stripping', 'portable']),
+  critical: yesNo,
+  installed: date,
+  'stack-length': quantity('length'),
+  components,
+  facts: factValues,
+  isolation: isolationShape.optional(),
+})
+
+const hydraulics = fields({
+  'system-pressure': quantity('gauge-pressure'),
+  'return-pressure': quantity('gauge-pressure'),
+  'purge-regulator-maximum': quantity('gauge-pressure'),
+  oil: localised,
+})
+
+const toolAboard = fields({tool: reference, number: text, location: localised})
+const spareAboard = fields({part: reference, quantity: wholeNumber(0, 9999), location: localised})
+
+const hullNumber = leaf.transform((scalar, context) => {
+  const fault = faultOfHullNumber(scalar.text)
+  return fault ? refuse(context, fault, {ruleId: 'no-wrong-shape', place: scalar.place, note: 'The last digit is the last digit of 7a + 6b + 5c + 4d + 3e + 2f'}) : scalar.text
+})
+
+/** A hull number of seven digits whose last one is the check digit of the first six. */
+function faultOfHullNumber(number: string): string | undefined {
+  if (!/^\d{7}$/u.test(number)) return `Unexpected hull number \`${number}\`, expected seven digits`
+  const digits = [...number].map(Number)
+  const sum = digits.slice(0, 6).reduce((total, digit, index) => total + digit * (7 - index), 0)
+  return sum % 10 === digits[6] ? undefined : `Unexpected last digit of hull number \`${number}\`, expected \`${sum % 10}\``
+}
+
+/** vessels/<id>/vessel.yaml; the isolation pattern is filled in for every position. */
+export const vesselShape: z.ZodType<Vessel> = fields({
+  id: identifier,
+  name: localised,
+  'hull-number': hullNumber,
+  built: date,
+  'ship-type': localised,
+  deadweight: quantity('mass'),
+  locations: list(localised),
+  hydraulics,
+  facts: factValues,
+  cargoes: list(reference),
+  tanks: list(tank),
+  positions: list(position),
+  'isolation-pattern': isolationShape.optional(),
+  'tools-aboard': list(toolAboard),
+  'spares-aboard': list(spareAboard),
+}).transform(({isolationPattern, positions, ...rest}) => ({
+  ...rest,
+  positions: positions.map(({isolation, ...one}) => ({
+    ...one,
+    isolation: isolationOf(one.tag, isolationPattern ?? [], isolation ?? []),
+  })),
+}))

@@ -1,0 +1,94 @@
+import {isAlias, isMap, isScalar, isSeq, LineCounter, type Node, parseDocument, visit} from 'yaml'
+import {addMessage, type ContentFiles} from '../messages/add-message.ts'
+import type {Place} from '../messages/place.ts'
+import type {PlacedMap, PlacedNode, PlacedScalar} from '../handbook-model/sources.ts'
+
+/**
+ * Reads YAML text into a tree whose leaves are texts that know their place.
+ *
+ * The failsafe schema is used: nothing is guessed to be a number, a date or a
+ * truth value. Anchors and aliases are refused before anything is expanded, so
+ * that a few lines cannot grow into gigabytes.
+ *
+ * @param firstLine
+ *   Line of the file on which the text begins, for front matter.
+ * @returns
+ *   The tree, or `undefined` when a message was added.
+ */
+export function readYaml(path: string, text: string, files: ContentFiles, firstLine = 1): PlacedNode | undefined {
+  const lines = new LineCounter()
+  const document = parseDocument(text, {schema: 'failsafe', lineCounter: lines, prettyErrors: false, logLevel: 'silent'})
+  const placeOf = (start: number, end: number): Place => {
+    const from = lines.linePos(start)
+    const to = lines.linePos(Math.max(start, end))
+    return {
+      path,
+      line: from.line + firstLine - 1,
+      column: from.col,
+      endLine: to.line + firstLine - 1,
+      endColumn: to.col,
+    }
+  }
+  for (const error of document.errors) {
+    addMessage(files, placeOf(error.pos[0], error.pos[1]), 'no-yaml-fault', ...yamlFault(error.code, error.message))
+  }
+  if (document.errors.length > 0) return undefined
+  const alias = firstAlias(document.contents)
+  if (alias) {
+    const range = alias.range ?? [0, 0]
+    addMessage(
+      files,
+      placeOf(range[0], range[1]),
+      'no-yaml-alias',
+      'Unexpected anchor or alias, expected every value written out',
+      {note: 'Write the value at each place that needs it, or refer to it by id'},
+    )
+    return undefined
+  }
+  const whole = placeOf(0, 0)
+  return document.contents === null ? {kind: 'map', entries: [], place: whole} : place(document.contents, placeOf)
+}
+
+function yamlFault(code: string, message: string): [string, {note: string}] {
+  if (code === 'TAB_AS_INDENT') {
+    return ['Unexpected tab as indentation, expected blanks', {note: 'Indent with two blanks for each level'}]
+  }
+  const sentence = message.split('\n')[0] ?? message
+  return [`Unexpected YAML fault \`${sentence.replace(/[.:]$/u, '')}\`, expected well-formed YAML`, {note: 'Mend the line, or put the text in quotes'}]
+}
+
+function firstAlias(contents: Node | null): Node | undefined {
+  let found: Node | undefined
+  visit(contents, {
+    Node(_key, node) {
+      if (isAlias(node) || ('anchor' in node && node.anchor)) {
+        found = node
+        return visit.BREAK
+      }
+      return undefined
+    },
+  })
+  return found
+}
+
+function place(node: unknown, placeOf: (start: number, end: number) => Place): PlacedNode {
+  if (isMap(node)) {
+    const range = node.range ?? [0, 0, 0]
+    const entries = node.items.map((pair) => {
+      const key = scalar(pair.key, placeOf)
+      return {key, value: pair.value === null ? {...key, text: ''} : place(pair.value, placeOf)}
+    })
+    return {kind: 'map', entries, place: placeOf(range[0], range[1])} satisfies PlacedMap
+  }
+  if (isSeq(node)) {
+    const range = node.range ?? [0, 0, 0]
+    return {kind: 'list', items: node.items.map((item) => place(item, placeOf)), place: placeOf(range[0], range[1])}
+  }
+  return scalar(node, placeOf)
+}
+
+function scalar(node: unknown, placeOf: (start: number, end: number) => Place): PlacedScalar {
+  if (!isScalar(node)) return {kind: 'scalar', text: '', place: placeOf(0, 0)}
+  const range = node.range ?? [0, 0, 0]
+  return {kind: 'scalar', text: String(node.value ?? ''), place: placeOf(range[0], range[1])}
+}
