@@ -1,0 +1,138 @@
+import type {ContainerDirective, LeafDirective, TextDirective} from 'mdast-util-directive'
+import type {Node} from 'unist'
+import type {WrittenCondition} from '../../handbook-model/condition.ts'
+import type {Reference} from '../../handbook-model/datum.ts'
+import {addMessage, type ContentFiles} from '../../messages/add-message.ts'
+import type {Place} from '../../messages/place.ts'
+import {parseCondition} from '../conditions/parse-condition.ts'
+import {expectedWord} from '../nearest-word.ts'
+import {faultOfId} from '../shapes/placed-shape.ts'
+
+/** What the parser of one procedure needs everywhere: which file, its text, and where messages go. */
+export interface Desk {
+  readonly path: string
+  readonly source: string
+  readonly files: ContentFiles
+}
+
+export type Directive = TextDirective | LeafDirective | ContainerDirective
+
+/** Attributes that each directive may carry; `*` marks those it must have. */
+const attributes = {
+  textDirective: {
+    step: ['*id', 'action', 'when'],
+    choice: ['*id', 'when'],
+    value: ['*ref'],
+    procedure: ['*ref'],
+    term: ['*ref'],
+  },
+  leafDirective: {
+    section: ['*id', 'when'],
+    caution: ['*ref', 'section', 'when'],
+    value: ['*ref', 'when'],
+    reading: ['*id', '*title', '*quantity', '*unit', '*stations', '*instrument', '*phase', 'limits', 'when'],
+    derived: ['*id', '*title', '*unit', '*calculation', '*from', '*phase', '*limits', 'when'],
+    wait: ['*id', '*least', '*missed'],
+    repeat: ['*until', 'times'],
+    'second-person': ['*id', '*what'],
+    figure: ['*name', '*caption', 'when'],
+    isolate: ['*role'],
+    restore: ['*role'],
+    identify: ['*fact'],
+    tally: ['*id', '*what'],
+    'hold-point': ['*id', '*title', 'signed-by', 'second-by', 'when'],
+  },
+  containerDirective: {'one-of': ['*id']},
+} as const satisfies Record<Directive['type'], Record<string, readonly string[]>>
+
+/** A place for any node of the tree. */
+export function placeOfNode(node: Node, desk: Desk): Place {
+  const position = node.position
+  if (!position) return {path: desk.path, line: 1, column: 1}
+  return {
+    path: desk.path,
+    line: position.start.line,
+    column: position.start.column,
+    endLine: position.end.line,
+    endColumn: position.end.column,
+  }
+}
+
+/** True for any of the three directive forms. */
+export function isDirective(node: Node): node is Directive {
+  return node.type === 'textDirective' || node.type === 'leafDirective' || node.type === 'containerDirective'
+}
+
+/** Reports an unknown directive or attribute and a missing one; true when the directive can be used. */
+export function isSoundDirective(node: Directive, desk: Desk): boolean {
+  const place = placeOfNode(node, desk)
+  const form: Readonly<Record<string, readonly string[]>> = attributes[node.type]
+  const allowed = Object.hasOwn(form, node.name) ? form[node.name] : undefined
+  const marks = {textDirective: ':', leafDirective: '::', containerDirective: ':::'}
+  if (!allowed) {
+    addMessage(desk.files, place, 'no-unknown-directive', `Unexpected directive \`${marks[node.type]}${node.name}\`, ${expectedWord(node.name, Object.keys(form), 'a directive')}`, {
+      note: `The directives written with ${marks[node.type]} are ${Object.keys(form).join(', ')}`,
+    })
+    return false
+  }
+  const names = allowed.map((name) => name.replace('*', ''))
+  const written = Object.keys(node.attributes ?? {})
+  const strange = written.filter((name) => !names.includes(name))
+  const missing = allowed.filter((name) => name.startsWith('*') && !written.includes(name.slice(1)))
+  for (const name of strange) {
+    addMessage(desk.files, place, 'no-unknown-directive', `Unexpected attribute \`${name}\` of \`${node.name}\`, ${expectedWord(name, names, 'an attribute')}`, {
+      note: `\`${node.name}\` takes ${names.join(', ')}`,
+    })
+  }
+  for (const name of missing) {
+    const shown = name === '*id' ? `#id` : `${name.slice(1)}=…`
+    addMessage(desk.files, place, 'no-missing-key', `Unexpected \`${node.name}\` without \`${shown}\`, expected it in the braces`, {note: `Add \`${shown}\` inside the braces`})
+  }
+  return strange.length === 0 && missing.length === 0
+}
+
+/** An attribute as text, blank when absent. */
+export function attribute(node: Directive, name: string): string {
+  return node.attributes?.[name] ?? ''
+}
+
+/** The author-written id of a directive; a malformed one is a message. */
+export function idOf(node: Directive, desk: Desk): string {
+  const id = attribute(node, 'id')
+  const fault = faultOfId(id)
+  if (fault) addMessage(desk.files, placeOfNode(node, desk), 'no-bad-id', fault, {note: 'Write it like `#loosen-hub-bolts`'})
+  return id
+}
+
+/** An attribute that refers to something by id. */
+export function referenceOf(node: Directive, name: string, desk: Desk): Reference {
+  return {id: attribute(node, name), place: placeOfNode(node, desk)}
+}
+
+/** An attribute that holds several ids with blanks between. */
+export function referencesOf(node: Directive, name: string, desk: Desk): readonly Reference[] {
+  return attribute(node, name)
+    .split(/[\s,]+/u)
+    .filter((id) => id !== '')
+    .map((id) => ({id, place: placeOfNode(node, desk)}))
+}
+
+/** An attribute that lists words with commas between. */
+export function wordsOf(node: Directive, name: string): readonly string[] {
+  return attribute(node, name)
+    .split(',')
+    .map((one) => one.trim())
+    .filter((one) => one !== '')
+}
+
+/** The `when` of a directive, parsed, with faults placed at their own column. */
+export function conditionOf(node: Directive, desk: Desk): WrittenCondition | undefined {
+  const text = attribute(node, 'when')
+  if (text === '') return undefined
+  const place = placeOfNode(node, desk)
+  const start = node.position?.start.offset ?? 0
+  const written = desk.source.indexOf(text, start)
+  const line = desk.source.lastIndexOf('\n', written - 1)
+  const column = written === -1 ? place.column : written - line
+  return parseCondition(text, {path: place.path, line: place.line, column}, desk.files)
+}

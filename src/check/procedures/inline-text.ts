@@ -1,0 +1,74 @@
+import type {PhrasingContent} from 'mdast'
+import type {Inline, RichText} from '../../handbook-model/procedure.ts'
+import {addMessage} from '../../messages/add-message.ts'
+import {type Desk, isDirective, isSoundDirective, placeOfNode, referenceOf} from './directive.ts'
+
+/** Turns Markdown inline content into bound-to-be text; typed numbers, raw HTML and strangers are messages. */
+export function inlineText(nodes: readonly PhrasingContent[], desk: Desk): RichText {
+  const inline = nodes.flatMap((node) => inlineOf(node, desk))
+  return trimEnds(inline)
+}
+
+function inlineOf(node: PhrasingContent, desk: Desk): readonly Inline[] {
+  switch (node.type) {
+    case 'text':
+      refuseNumbers(node.value, node, desk)
+      return [{kind: 'text', text: node.value.replace(/\s+/gu, ' ')}]
+    case 'strong':
+      return [{kind: 'strong', children: inlineText(node.children, desk)}]
+    case 'emphasis':
+      return [{kind: 'emphasis', children: inlineText(node.children, desk)}]
+    case 'break':
+      return [{kind: 'text', text: ' '}]
+    case 'textDirective':
+      return directiveOf(node, desk)
+    case 'html':
+      addMessage(desk.files, placeOfNode(node, desk), 'no-raw-html', `Unexpected HTML \`${node.value.slice(0, 40)}\`, expected Markdown`, {note: 'Write it in Markdown or with a directive'})
+      return []
+    default:
+      addMessage(desk.files, placeOfNode(node, desk), 'no-markdown-fault', `Unexpected ${node.type}, expected words, emphasis or a directive`, {note: 'Refer to procedures, values and terms by their directives'})
+      return []
+  }
+}
+
+function directiveOf(node: Extract<PhrasingContent, {type: 'textDirective'}>, desk: Desk): readonly Inline[] {
+  if (!isDirective(node) || !isSoundDirective(node, desk)) return []
+  const label = node.children.map((child) => ('value' in child ? child.value : '')).join('')
+  const ref = referenceOf(node, 'ref', desk)
+  switch (node.name) {
+    case 'value':
+      return [{kind: 'value', value: ref}]
+    case 'procedure':
+      return [{kind: 'procedure', procedure: ref, label}]
+    case 'term':
+      return [{kind: 'term', term: ref, label}]
+    default:
+      addMessage(desk.files, placeOfNode(node, desk), 'no-misplaced-directive', `Unexpected \`:${node.name}\` inside a sentence, expected it at the start of a list item`, {note: 'Begin the list item with it'})
+      return []
+  }
+}
+
+function refuseNumbers(text: string, node: PhrasingContent, desk: Desk): void {
+  const match = /\d+(?:[.,]\d+)?(?:\s?(?:mm|µm|m|bar|N·m|kg|l|ml|°C|%|h|min|s)\b)?/u.exec(text)
+  if (!match) return
+  const place = placeOfNode(node, desk)
+  const before = text.slice(0, match.index)
+  const lines = before.split('\n')
+  const at =
+    lines.length === 1
+      ? {...place, column: place.column + match.index}
+      : {...place, line: place.line + lines.length - 1, column: (lines.at(-1) ?? '').length + 1}
+  addMessage(desk.files, {path: at.path, line: at.line, column: at.column}, 'no-typed-number', `Unexpected number \`${match[0]}\` typed into prose, expected a reference such as \`:value{ref=…}\``, {
+    note: 'State the number once as a value with its source and refer to it by id; spell small counts as words',
+  })
+}
+
+function trimEnds(inline: readonly Inline[]): RichText {
+  return inline
+    .map((one, index): Inline => {
+      if (one.kind !== 'text') return one
+      const start = index === 0 ? one.text.trimStart() : one.text
+      return {kind: 'text', text: index === inline.length - 1 ? start.trimEnd() : start}
+    })
+    .filter((one) => one.kind !== 'text' || one.text !== '')
+}

@@ -1,0 +1,161 @@
+import type {BlockContent, DefinitionContent, ListItem, Root, RootContent} from 'mdast'
+import {toString as textOf} from 'mdast-util-to-string'
+import type {CautionUse, HoldPoint, RichText, Section, Step} from '../../handbook-model/procedure.ts'
+import {addMessage} from '../../messages/add-message.ts'
+import {attribute, conditionOf, type Desk, type Directive, idOf, isDirective, isSoundDirective, placeOfNode, referenceOf} from './directive.ts'
+import {inlineText} from './inline-text.ts'
+import {parseStepParts} from './parse-step-parts.ts'
+
+/** The body of a procedure: title, purpose, states and sections of steps. */
+export interface ProcedureBody {
+  readonly title: string
+  readonly purpose: readonly RichText[]
+  readonly before: readonly RichText[]
+  readonly after: readonly RichText[]
+  readonly sections: readonly Section[]
+}
+
+interface Chapter {
+  readonly title: string
+  readonly heading: RootContent
+  readonly nodes: readonly RootContent[]
+}
+
+/** Parses everything below the front matter. */
+export function parseBody(tree: Root, desk: Desk): ProcedureBody {
+  const content = tree.children.filter((node) => node.type !== 'yaml')
+  const [first, ...rest] = content
+  const title = first?.type === 'heading' && first.depth === 1 ? textOf(first) : ''
+  if (title === '') {
+    addMessage(desk.files, first ? placeOfNode(first, desk) : {path: desk.path, line: 1, column: 1}, 'no-markdown-fault', 'Unexpected procedure without a title, expected a line `# Title` below the front matter', {note: 'Write the title as a heading of the first level'})
+  }
+  const chapters = chaptersOf(rest)
+  const [head, ...others] = chapters
+  const state = (name: string): readonly RichText[] => statesOf(others.find((one) => one.title === name), name, desk)
+  return {
+    title,
+    purpose: paragraphsOf(head?.nodes ?? [], desk),
+    before: state('State before'),
+    after: state('State after'),
+    sections: others.filter((one) => one.title !== 'State before' && one.title !== 'State after').map((one) => sectionOf(one, desk)),
+  }
+}
+
+function chaptersOf(nodes: readonly RootContent[]): readonly Chapter[] {
+  const chapters: {title: string; heading: RootContent; nodes: RootContent[]}[] = []
+  const [first] = nodes
+  if (!first) return []
+  chapters.push({title: '', heading: first, nodes: []})
+  for (const node of nodes) {
+    if (node.type === 'heading' && node.depth === 2) chapters.push({title: textOf(node), heading: node, nodes: []})
+    else chapters.at(-1)?.nodes.push(node)
+  }
+  return chapters
+}
+
+function paragraphsOf(nodes: readonly RootContent[], desk: Desk): readonly RichText[] {
+  return nodes.flatMap((node): readonly RichText[] => (node.type === 'paragraph' ? [inlineText(node.children, desk)] : stranger(node, 'a paragraph', desk)))
+}
+
+function statesOf(chapter: Chapter | undefined, name: string, desk: Desk): readonly RichText[] {
+  if (!chapter) {
+    addMessage(desk.files, {path: desk.path, line: 1, column: 1}, 'no-missing-key', `Unexpected procedure without \`## ${name}\`, expected the heading with a list`, {note: `Add \`## ${name}\` and a bullet list below it`})
+    return []
+  }
+  return chapter.nodes.flatMap((node): readonly RichText[] => {
+    if (node.type !== 'list') return stranger(node, 'a bullet list', desk)
+    return node.children.flatMap((item) => item.children.flatMap((child): readonly RichText[] => (child.type === 'paragraph' ? [inlineText(child.children, desk)] : [])))
+  })
+}
+
+function stranger(node: RootContent, expected: string, desk: Desk): readonly never[] {
+  const html = node.type === 'html'
+  addMessage(desk.files, placeOfNode(node, desk), html ? 'no-raw-html' : 'no-markdown-fault', `Unexpected ${html ? 'HTML' : node.type}, expected ${expected}`, {note: `Write ${expected} here`})
+  return []
+}
+
+function sectionOf(chapter: Chapter, desk: Desk): Section {
+  const [mark] = chapter.nodes
+  const place = placeOfNode(chapter.heading, desk)
+  const sound = mark && isDirective(mark) && mark.name === 'section' && isSoundDirective(mark, desk) ? mark : undefined
+  if (!sound) {
+    addMessage(desk.files, place, 'no-missing-key', `Unexpected heading \`${chapter.title}\` without an id, expected \`::section{#id}\` below it`, {note: 'Write `::section{#id}` in a line of its own under the heading'})
+  }
+  const when = sound ? conditionOf(sound, desk) : undefined
+  const parts: SectionParts = {cautions: [], intro: [], items: [], waiting: []}
+  for (const node of chapter.nodes.slice(sound ? 1 : 0)) addToSection(node, parts, desk)
+  for (const one of parts.waiting) {
+    addMessage(desk.files, one.place, 'no-misplaced-directive', `Unexpected caution \`${one.caution.id}\` before nothing, expected a step right after it`, {note: 'Move it above the step it guards, or mark it `section`'})
+  }
+  return {id: sound ? idOf(sound, desk) : '', title: chapter.title, ...(when ? {when} : {}), cautions: parts.cautions, intro: parts.intro, items: parts.items, place}
+}
+
+interface SectionParts {
+  readonly cautions: CautionUse[]
+  readonly intro: RichText[]
+  readonly items: (Step | HoldPoint)[]
+  /** Cautions that wait for their step. */
+  waiting: CautionUse[]
+}
+
+function addToSection(node: RootContent, parts: SectionParts, desk: Desk): void {
+  if (node.type === 'paragraph') {
+    const last = parts.items.at(-1)
+    if (parts.items.length === 0) parts.intro.push(inlineText(node.children, desk))
+    else if (last?.kind === 'hold-point') parts.items.splice(-1, 1, {...last, text: [...last.text, inlineText(node.children, desk)]})
+    else stranger(node, 'a step or a directive after the first step of a section', desk)
+  } else if (node.type === 'list' && node.ordered) {
+    for (const item of node.children) {
+      const step = stepOf(item, parts.waiting, desk)
+      parts.waiting = []
+      if (step) parts.items.push(step)
+    }
+  } else if (isDirective(node)) {
+    if (isSoundDirective(node, desk)) addDirective(node, parts, desk)
+  } else stranger(node, 'an ordered list of steps, a paragraph or a directive', desk)
+}
+
+function addDirective(node: Directive, parts: SectionParts, desk: Desk): void {
+  const place = placeOfNode(node, desk)
+  const when = conditionOf(node, desk)
+  if (node.name === 'caution') {
+    const use: CautionUse = {caution: referenceOf(node, 'ref', desk), ...(when ? {when} : {}), place}
+    if (node.attributes?.['section'] === undefined) parts.waiting.push(use)
+    else parts.cautions.push(use)
+  } else if (node.name === 'hold-point') {
+    parts.items.push({
+      kind: 'hold-point',
+      id: idOf(node, desk),
+      title: attribute(node, 'title'),
+      signedBy: attribute(node, 'signed-by'),
+      secondBy: attribute(node, 'second-by'),
+      ...(when ? {when} : {}),
+      text: [],
+      place,
+    })
+  } else {
+    addMessage(desk.files, place, 'no-misplaced-directive', `Unexpected \`${node.name}\` between steps, expected it inside a step`, {note: 'Indent it below the step it belongs to'})
+  }
+}
+
+function stepOf(item: ListItem, cautions: readonly CautionUse[], desk: Desk): Step | undefined {
+  const [first, ...rest] = item.children
+  const [mark, ...words] = first?.type === 'paragraph' ? first.children : []
+  if (mark?.type !== 'textDirective' || mark.name !== 'step') {
+    addMessage(desk.files, placeOfNode(item, desk), 'no-unmarked-step', 'Unexpected step without a mark, expected `:step{#id}` at its start', {note: 'Begin the list item with `:step{#id action=…}`'})
+    return undefined
+  }
+  if (!isSoundDirective(mark, desk)) return undefined
+  const when = conditionOf(mark, desk)
+  const blocks: readonly (BlockContent | DefinitionContent)[] = rest
+  return {
+    kind: 'step',
+    id: idOf(mark, desk),
+    actions: attribute(mark, 'action').split(/\s+/u).filter((one) => one !== ''),
+    ...(when ? {when} : {}),
+    cautions,
+    instruction: inlineText(words, desk),
+    parts: parseStepParts(blocks, desk),
+    place: placeOfNode(mark, desk),
+  }
+}

@@ -1,0 +1,93 @@
+import type {Reference} from '../../handbook-model/datum.ts'
+import type {Procedure, RichText, Section, Step, StepPart} from '../../handbook-model/procedure.ts'
+import type {Design} from '../../handbook-model/vessel-content.ts'
+import {addMessage, type ContentFiles} from '../../messages/add-message.ts'
+import {refersTo} from '../check-content-data.ts'
+import {knownValueIds} from './known-value-ids.ts'
+
+type Known = ReadonlyMap<string, unknown> | ReadonlySet<string>
+
+/** Everything that a procedure may refer to by id. */
+export interface KnownIds {
+  readonly cautions: Known
+  readonly procedures: Known
+  readonly tools: Known
+  readonly parts: Known
+  readonly terms: Known
+  readonly facts: Known
+  readonly designs: readonly Design[]
+}
+
+/**
+ * Every id that a procedure refers to exists; values and limits exist on every design the procedure serves.
+ *
+ * Accepted: `:value{ref=hub-bolts.torque}` with a joint `hub-bolts` in the design.
+ * Rejected: `:value{ref=hub-bolt.torque}`.
+ */
+export function noUndefinedReference(procedure: Procedure, known: KnownIds, files: ContentFiles): void {
+  const values = new Set(known.designs.flatMap((design) => [...knownValueIds(design)]))
+  const limits = new Set(known.designs.flatMap((design) => design.limits.map((one) => one.id)))
+  const toValue = (reference: Reference): boolean => refersTo(reference, values, 'value', files)
+  for (const {tool} of procedure.tools) refersTo(tool, known.tools, 'tool', files)
+  for (const {part} of procedure.parts) refersTo(part, known.parts, 'part', files)
+  const readText = (text: RichText): void => {
+    for (const inline of text) {
+      if (inline.kind === 'value') toValue(inline.value)
+      else if (inline.kind === 'procedure') toProcedure(inline.procedure, procedure, known, files)
+      else if (inline.kind === 'term') refersTo(inline.term, known.terms, 'term', files)
+      else if (inline.kind !== 'text') readText(inline.children)
+    }
+  }
+  for (const text of [...procedure.purpose, ...procedure.before, ...procedure.after]) readText(text)
+  for (const section of procedure.sections) {
+    for (const text of section.intro) readText(text)
+    for (const use of [...section.cautions, ...section.items.flatMap((item) => (item.kind === 'step' ? item.cautions : []))]) {
+      refersTo(use.caution, known.cautions, 'caution', files)
+    }
+    for (const step of stepsOf(section)) {
+      readText(step.instruction)
+      for (const part of step.parts) readPart(part, {known, limits, toValue, readText, files, procedure})
+    }
+  }
+}
+
+interface PartDesk {
+  readonly known: KnownIds
+  readonly limits: ReadonlySet<string>
+  readonly toValue: (reference: Reference) => boolean
+  readonly readText: (text: RichText) => void
+  readonly files: ContentFiles
+  readonly procedure: Procedure
+}
+
+function readPart(part: StepPart, desk: PartDesk): void {
+  if (part.kind === 'note') desk.readText(part.text)
+  else if (part.kind === 'value') desk.toValue(part.value)
+  else if (part.kind === 'wait') desk.toValue(part.least)
+  else if (part.kind === 'identify') refersTo(part.fact, desk.known.facts, 'fact', desk.files)
+  else if (part.kind === 'alternatives') for (const item of part.items) desk.readText(item.text)
+  else if (part.kind === 'reading' || part.kind === 'derived') {
+    for (const limit of part.limits) refersTo(limit, desk.limits, 'limit of the design', desk.files)
+    if (part.kind === 'reading') refersTo(part.instrument, desk.known.tools, 'tool', desk.files)
+    else for (const from of part.from) refersTo(from, readingIds(desk.procedure), 'reading of this procedure', desk.files)
+  } else if (part.kind === 'figure') {
+    const [name, joint] = part.figure.split(':')
+    const joints = new Set(desk.known.designs.flatMap((design) => design.joints.map((one) => one.id)))
+    if (name === 'tightening-order') refersTo({id: joint ?? '', place: part.place}, joints, 'joint', desk.files)
+    else if (part.figure !== 'tank-plan') refersTo({id: part.figure, place: part.place}, new Set(['tank-plan', 'tightening-order:<joint>']), 'figure', desk.files)
+  }
+}
+
+function toProcedure(reference: Reference, procedure: Procedure, known: KnownIds, files: ContentFiles): void {
+  if (reference.id === procedure.id) {
+    addMessage(files, reference.place, 'no-reference-loop', `Unexpected reference of procedure \`${procedure.id}\` to itself, expected another procedure`, {note: 'Name the step in words, or refer to the procedure that is meant'})
+  } else refersTo(reference, known.procedures, 'procedure', files)
+}
+
+function readingIds(procedure: Procedure): ReadonlySet<string> {
+  return new Set(procedure.sections.flatMap((section) => stepsOf(section).flatMap((step) => step.parts.flatMap((part) => (part.kind === 'reading' || part.kind === 'derived' ? [part.id] : [])))))
+}
+
+function stepsOf(section: Section): readonly Step[] {
+  return section.items.flatMap((item) => (item.kind === 'step' ? [item] : []))
+}

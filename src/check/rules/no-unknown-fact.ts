@@ -1,0 +1,111 @@
+import type {Condition, WrittenCondition} from '../../handbook-model/condition.ts'
+import type {FactDeclaration} from '../../handbook-model/office-content.ts'
+import type {Procedure, SectionItem} from '../../handbook-model/procedure.ts'
+import type {Design, FactValue, Position, Vessel} from '../../handbook-model/vessel-content.ts'
+import {addMessage, type ContentFiles} from '../../messages/add-message.ts'
+import {expectedWord} from '../nearest-word.ts'
+
+/** Declared facts by id, each with its values; `design` and `vessel` are built in. */
+export type FactValues = ReadonlyMap<string, readonly string[]>
+
+/** The facts of the office and the two that every pump has. */
+export function factValuesOf(facts: readonly FactDeclaration[], designs: Iterable<string>, vessels: Iterable<string>): FactValues {
+  return new Map([
+    ...facts.map((fact): [string, readonly string[]] => [fact.id, fact.values.map((value) => value.id)]),
+    ['design', [...designs]],
+    ['vessel', [...vessels]],
+  ])
+}
+
+/**
+ * Conditions and data ask only for facts and values that are declared.
+ *
+ * Accepted: `when="backstop = fitted"` with the fact declared in office.yaml.
+ * Rejected: `when="backstop = fited"`; the nearest value is named.
+ */
+export function noUndeclaredFact(procedure: Procedure, facts: FactValues, files: ContentFiles): void {
+  for (const {condition} of conditionsOf(procedure)) checkCondition(condition, facts, files)
+}
+
+/** The same for the facts that a vessel, design or position states. */
+export function noUndeclaredFactValue(values: readonly FactValue[], facts: FactValues, files: ContentFiles): void {
+  for (const {fact, value, place} of values) {
+    const known = facts.get(fact.id)
+    if (!known) addMessage(files, fact.place, 'no-unknown-fact', `Unexpected fact \`${fact.id}\`, ${expectedWord(fact.id, facts.keys(), 'a fact')}`, {note: 'Declare the fact in office.yaml'})
+    else if (value !== undefined && !known.includes(value)) {
+      addMessage(files, place, 'no-unknown-fact', `Unexpected value \`${value}\` of fact \`${fact.id}\`, ${expectedWord(value, known, 'a value')}`, {note: `The values are ${known.join(', ')}`})
+    }
+  }
+}
+
+function checkCondition(condition: Condition, facts: FactValues, files: ContentFiles): void {
+  if (condition.kind === 'and' || condition.kind === 'or') {
+    for (const operand of condition.operands) checkCondition(operand, facts, files)
+  } else if (condition.kind === 'not') checkCondition(condition.operand, facts, files)
+  else {
+    const known = facts.get(condition.fact)
+    const values = condition.kind === 'in' ? condition.values : condition.kind === 'known' ? [] : [condition.value]
+    if (!known) addMessage(files, condition.place, 'no-unknown-fact', `Unexpected fact \`${condition.fact}\`, ${expectedWord(condition.fact, facts.keys(), 'a fact')}`, {note: 'Declare the fact in office.yaml'})
+    else {
+      for (const value of values.filter((one) => !known.includes(one))) {
+        addMessage(files, condition.place, 'no-unknown-fact', `Unexpected value \`${value}\` of fact \`${condition.fact}\`, ${expectedWord(value, known, 'a value')}`, {note: `The values are ${known.join(', ')}`})
+      }
+    }
+  }
+}
+
+/**
+ * A condition over a fact that nobody knows on some pump stands behind an `::identify` of that fact and a hold point.
+ *
+ * Unknown is never false: without the identify step the crew would silently get one variant.
+ *
+ * Accepted: `::identify{fact=backstop}`, a hold point, then `when="backstop = fitted"`.
+ * Rejected: the same condition on a pump whose backstop is not known, with no identify step before it.
+ */
+export function noUnidentifiedFact(procedure: Procedure, vessel: Vessel, position: Position, design: Design | undefined, files: ContentFiles): void {
+  const known = new Set(['design', 'vessel'])
+  for (const {fact, value} of [...vessel.facts, ...(design?.facts ?? []), ...position.facts]) if (value !== undefined) known.add(fact.id)
+  const identified = new Set<string>()
+  const held = new Set<string>()
+  for (const section of procedure.sections) {
+    refuseUnknown(section.when ? [section.when] : [], known, held, procedure, position, files)
+    for (const item of section.items) {
+      refuseUnknown(conditionsOfItem(item), known, held, procedure, position, files)
+      if (item.kind === 'hold-point') for (const fact of identified) held.add(fact)
+      else for (const part of item.parts) if (part.kind === 'identify') identified.add(part.fact.id)
+    }
+  }
+}
+
+function refuseUnknown(conditions: readonly WrittenCondition[], known: ReadonlySet<string>, held: ReadonlySet<string>, procedure: Procedure, position: Position, files: ContentFiles): void {
+  for (const {condition} of conditions) {
+    for (const fact of factsAsked(condition)) {
+      if (known.has(fact) || held.has(fact)) continue
+      addMessage(files, condition.place, 'no-unknown-fact', `Unexpected condition on fact \`${fact}\` that is not known for position \`${position.id}\`, expected an \`::identify{fact=${fact}}\` step and a hold point before it in \`${procedure.id}\``, {note: 'Let the crew find out first, or state the fact as fitted', cause: position.place})
+    }
+  }
+}
+
+function factsAsked(condition: Condition): readonly string[] {
+  if (condition.kind === 'and' || condition.kind === 'or') return condition.operands.flatMap(factsAsked)
+  if (condition.kind === 'not') return factsAsked(condition.operand)
+  return condition.kind === 'known' ? [] : [condition.fact]
+}
+
+function conditionsOf(procedure: Procedure): readonly WrittenCondition[] {
+  return procedure.sections.flatMap((section) => [
+    ...(section.when ? [section.when] : []),
+    ...section.cautions.flatMap((use) => (use.when ? [use.when] : [])),
+    ...section.items.flatMap(conditionsOfItem),
+  ])
+}
+
+function conditionsOfItem(item: SectionItem): readonly WrittenCondition[] {
+  const own = item.when ? [item.when] : []
+  if (item.kind === 'hold-point') return own
+  return [
+    ...own,
+    ...item.cautions.flatMap((use) => (use.when ? [use.when] : [])),
+    ...item.parts.flatMap((part) => ('when' in part && part.when ? [part.when] : part.kind === 'alternatives' ? part.items.flatMap((one) => (one.when ? [one.when] : [])) : [])),
+  ]
+}
