@@ -1,0 +1,20 @@
+/** How the source of a calculation is known. */
+export type HowKnown = 'read' | 'reprint' | 'memory' | 'computed' | 'common-practice'
+
+/** What a calculation rests on. */
+export interface NotedSource {
+  readonly title: string
+  readonly edition: string
+  readonly howKnown: HowKnown
+  readonly status: 'current' | 'superseded' | 'unknown'
+}
+
+/** A calculation explained: words, formula line by line, what the symbols mean, sources and range. */
+export interface CalculationNote {
+  /** Name on the command line. */
+  readonly name: string
+  readonly words: string
+  readonly formula: readonly string[]
+  readonly sources: readonly NotedSource[]
+  readonly validFor: string
+}
