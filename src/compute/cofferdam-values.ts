@@ -33,7 +33,7 @@ export function cofferdamValues(vessel: Vessel, position: Position, tank: Tank, 
   const bound = upperBoundValue(bench)
   const pressure = testPressureValue(bench, bound)
   const hold = holdValues(bench, quantityOfValue(volume, 'volume'), quantityOfValue(pressure, 'gauge-pressure'), [volume, pressure])
-  return [volume, bound, pressure, ...hold, perKelvinValue(bench, pressure)]
+  return [volume, bound, pressure, ...hold, perKelvinValue(pressure)]
 }
 
 function facts(name: string, title: string, place: ValueFacts['place'], inputs: readonly NamedDatum<QuantityKind>[], sources: readonly string[]): ValueFacts {
@@ -164,7 +164,7 @@ function holdValues(bench: Bench, volume: Quantity<'volume'> | undefined, pressu
   ]
 }
 
-function perKelvinValue(bench: Bench, pressure: ComputedValue): ComputedValue {
+function perKelvinValue(pressure: ComputedValue): ComputedValue {
   const own = facts('pressure-per-kelvin', 'change of pressure for each kelvin of gas temperature', pressure.place, [], calculationSources['pressure-hold'])
   const test = quantityOfValue(pressure, 'gauge-pressure')
   if (!test) return unknownValue(missingIn([pressure]), own)
