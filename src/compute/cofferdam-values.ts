@@ -121,7 +121,7 @@ function holdValues(bench: Bench, volume: Quantity<'volume'> | undefined, pressu
   const gauge = bench.content.tools.get('test-gauge')?.instrument
   const thermometer = bench.content.tools.get('thermometer')?.instrument
   const missingTool: Datum<'pressure-difference'> = {kind: 'not-known', reason: 'tools.yaml states no instrument class', place: bench.design.cofferdam.place}
-  const step = named('gauge step', 'smallest step of the test gauge', gauge?.uncertainty ?? missingTool)
+  const step = named('gauge step', 'smallest step of the test gauge', gauge?.graduation ?? missingTool)
   const thermal = named('uT', 'uncertainty of the thermometer', thermometer?.uncertainty ?? missingTool)
   const leak = named('q allowed', 'allowed leak', bench.design.cofferdam.allowedLeak)
   const least = named('t least', 'shortest hold time by house rule', bench.content.office.house.tightnessHoldLeast)
@@ -142,7 +142,7 @@ function holdValues(bench: Bench, volume: Quantity<'volume'> | undefined, pressu
   const {datum: leakDatum} = leak
   const {datum: leastDatum} = least
   if (!volume || !pressure || leakDatum.kind === 'not-known' || leastDatum.kind === 'not-known' || stepDatum.kind === 'not-known' || thermalDatum.kind === 'not-known') return unknown()
-  if (stepDatum.quantity.kind !== 'pressure-difference' || thermalDatum.quantity.kind !== 'temperature-difference') return unknown()
+  if ((stepDatum.quantity.kind !== 'pressure-difference' && stepDatum.quantity.kind !== 'gauge-pressure') || thermalDatum.quantity.kind !== 'temperature-difference') return unknown()
   const hold = tightnessHoldTime({
     volume,
     testPressure: pressure,

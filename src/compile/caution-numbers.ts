@@ -1,0 +1,57 @@
+import type {Caution, SignalWord} from '../handbook-model/office-content.ts'
+import type {BoundCaution, CautionLine} from '../handbook-model/pages.ts'
+import type {CautionUse} from '../handbook-model/procedure.ts'
+import {found, type PumpDesk} from './desk.ts'
+import {cautionLink} from './page-paths.ts'
+import {standing} from './variant.ts'
+
+const rank: Readonly<Record<SignalWord, number>> = {DANGER: 0, WARNING: 1, CAUTION: 2, NOTICE: 3}
+
+/** Numbers the cautions of one page by first use: the same caution keeps its number. */
+export interface CautionNumbers {
+  numberOf(id: string): number
+  used(): readonly CautionLine[]
+}
+
+export function cautionNumbers(desk: PumpDesk): CautionNumbers {
+  const numbers = new Map<string, number>()
+  return {
+    numberOf: (id) => {
+      const number = numbers.get(id) ?? numbers.size + 1
+      numbers.set(id, number)
+      return number
+    },
+    used: () => [...numbers].map(([id, number]) => cautionLine(cautionOf(id, desk), number)),
+  }
+}
+
+/** Cautions of a step or section that stand on this pump, the highest word first. */
+export function boundCautions(uses: readonly CautionUse[], desk: PumpDesk, numbers: CautionNumbers): readonly BoundCaution[] {
+  const standingOnes = uses.filter((use) => standing(use.when, desk).stands).map((use) => cautionOf(use.caution.id, desk))
+  const sorted = [...standingOnes].sort((a, b) => rank[a.word] - rank[b.word])
+  return sorted.map((caution) => boundCaution(caution, numbers.numberOf(caution.id)))
+}
+
+/** One caution ready to print. */
+export function boundCaution(caution: Caution, number: number): BoundCaution {
+  return {
+    id: caution.id,
+    number,
+    word: caution.word,
+    title: caution.title.en,
+    hazard: caution.hazard.en,
+    consequence: caution.consequence.en,
+    avoid: caution.avoid.map((line) => line.en),
+    protection: caution.protection.map((line) => line.en),
+    link: cautionLink(caution.id, caution.title.en),
+  }
+}
+
+/** The short form: number, word and title. */
+export function cautionLine(caution: Caution, number: number): CautionLine {
+  return {number, word: caution.word, title: caution.title.en, link: cautionLink(caution.id, caution.title.en)}
+}
+
+function cautionOf(id: string, desk: PumpDesk): Caution {
+  return found(desk.content.cautions.get(id), `caution ${id}`)
+}

@@ -1,0 +1,57 @@
+import type {ComputedValue, PositionValues} from '../handbook-model/computed.ts'
+import type {Content} from '../handbook-model/content.ts'
+import type {PositionHead} from '../handbook-model/pages.ts'
+import type {Design, Position, Tank, Vessel} from '../handbook-model/vessel-content.ts'
+import type {Facts} from './decide-condition.ts'
+import {factsOfPosition} from './facts-of-position.ts'
+
+/** One pump with everything that its pages are made from. */
+export interface PumpDesk {
+  readonly content: Content
+  readonly vessel: Vessel
+  readonly position: Position
+  readonly tank: Tank
+  readonly design: Design
+  readonly values: PositionValues
+  readonly facts: Facts
+}
+
+/** Gathers what belongs to one position; the check has proved that all of it exists. */
+export function pumpDesk(content: Content, vessel: Vessel, position: Position, values: PositionValues): PumpDesk {
+  const tank = found(vessel.tanks.find((one) => one.id === position.tank.id), `tank ${position.tank.id}`)
+  const design = found(content.designs.get(position.design.id), `design ${position.design.id}`)
+  return {content, vessel, position, tank, design, values, facts: factsOfPosition(vessel, design, position)}
+}
+
+/** A value of this pump by id. */
+export function valueOf(desk: PumpDesk, id: string): ComputedValue {
+  return found(desk.values.get(id), `value ${id}`)
+}
+
+/** What the checks have proved to exist. */
+export function found<T>(thing: T | undefined, what: string): T {
+  if (thing === undefined) throw new Error(`Unexpected gap for ${what}, expected what the check has proved`)
+  return thing
+}
+
+/** Identity of the pump as every page shows it. */
+export function positionHead(desk: PumpDesk): PositionHead {
+  return {
+    id: desk.position.id,
+    tag: desk.position.tag,
+    tankTag: desk.tank.tag,
+    serial: desk.position.serial,
+    design: desk.design.title.en,
+    variant: desk.design.variant.en,
+    stackLength: printedValue(valueOf(desk, 'cofferdam.stack-length')),
+    tankVolume: printedValue(valueOf(desk, 'tank.volume')),
+    critical: desk.position.critical,
+  }
+}
+
+/** A value as one text, NOT KNOWN where nobody knows it. */
+export function printedValue(value: ComputedValue): string {
+  const {result} = value
+  if (result.kind === 'not-known') return 'NOT KNOWN'
+  return result.printed.unit === '' || result.printed.unit === '1' ? result.printed.figure : `${result.printed.figure} ${result.printed.unit}`
+}

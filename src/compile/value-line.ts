@@ -1,0 +1,51 @@
+import {type ComputedValue, notKnownWords} from '../handbook-model/computed.ts'
+import type {LimitLine, ValueLine} from '../handbook-model/pages.ts'
+import type {Limit} from '../handbook-model/vessel-content.ts'
+import {found, type PumpDesk, printedValue, valueOf} from './desk.ts'
+import {valueLink} from './page-paths.ts'
+import {wordsEn} from './words-en.ts'
+
+/** A value as one line: figure, unit, condition, what it rests on, and the way to its explanation. */
+export function valueLine(value: ComputedValue, desk: PumpDesk): ValueLine {
+  const {result} = value
+  const known = result.kind === 'known'
+  return {
+    id: value.id,
+    title: value.title,
+    figure: known ? result.printed.figure : notKnownWords,
+    unit: known ? (result.printed.unit === '1' ? '' : result.printed.unit) : '',
+    known,
+    more: known ? (result.more ?? []) : [],
+    condition: known ? (value.condition ?? '') : `missing: ${result.missing.join('; ')}`,
+    basis: value.calculation ? value.calculation.name.replaceAll('-', ' ') : 'stated',
+    mark: markOf(value, desk),
+    link: valueLink(desk.position.id, value.id, value.title),
+  }
+}
+
+/** What is said beside a figure that no published source or drawing carries. */
+function markOf(value: ComputedValue, desk: PumpDesk): string {
+  const known = value.sources.map(({source}) => desk.content.sources.get(source)?.howKnown)
+  if (known.includes('common-practice')) return 'common practice, no source'
+  return known.includes('demonstration') ? 'demonstration data' : ''
+}
+
+/** A limit with its figure and the rule that governs it. */
+export function limitLine(limit: Limit, desk: PumpDesk): LimitLine {
+  const value = valueOf(desk, limit.value.id)
+  const known = value.result.kind === 'known'
+  return {
+    id: limit.id,
+    title: limit.title.en,
+    limit: known ? `${wordsEn.sides[limit.side]} ${printedValue(value)}` : `${wordsEn.sides[limit.side]}: ${notKnownWords}`,
+    known,
+    outside: limit.outside,
+    action: limit.action.en,
+    because: known ? (value.condition ?? '') : '',
+  }
+}
+
+/** The limits that a reading names. */
+export function limitLines(ids: readonly string[], desk: PumpDesk): readonly LimitLine[] {
+  return ids.map((id) => limitLine(found(desk.design.limits.find((one) => one.id === id), `limit ${id}`), desk))
+}

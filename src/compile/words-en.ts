@@ -1,0 +1,60 @@
+import type {SignalWord} from '../handbook-model/office-content.ts'
+import type {Procedure} from '../handbook-model/procedure.ts'
+import type {IsolationPoint, IsolationRoleName} from '../handbook-model/vessel-content.ts'
+
+/** English words of the page models; another language is another file of this shape. */
+export const wordsEn = {
+  roles: {
+    pressure: 'hydraulic pressure',
+    return: 'hydraulic return',
+    pilot: 'pilot line',
+    discharge: 'cargo discharge',
+    stripping: 'stripping gas',
+    'purge-supply': 'purge supply',
+    'purge-outlet': 'purge outlet',
+    heating: 'heating',
+    'tank-cleaning': 'tank cleaning',
+    'cofferdam-relief': 'cofferdam relief valve',
+    'cofferdam-vent': 'cofferdam vent line',
+  } satisfies Record<IsolationRoleName, string>,
+  pointKinds: {valve: 'valve', blind: 'blind', fuse: 'fuse', 'relief-valve': 'relief valve'} satisfies Record<IsolationPoint['kind'], string>,
+  activities: {
+    inspection: 'inspection',
+    test: 'test',
+    overhaul: 'overhaul',
+    repair: 'repair',
+    isolation: 'isolation',
+    restoration: 'restoration',
+    preparation: 'preparation',
+    card: 'card',
+  } satisfies Record<Procedure['activity'], string>,
+  competence: {crew: 'crew', 'heavy-maintenance': 'heavy maintenance'} satisfies Record<Procedure['competence'], string>,
+  sides: {'not-above': 'not above', 'not-below': 'not below'},
+  signalWords: [
+    {word: 'DANGER', meaning: 'The hazard will kill or seriously injure when it is not avoided.'},
+    {word: 'WARNING', meaning: 'The hazard could kill or seriously injure when it is not avoided.'},
+    {word: 'CAUTION', meaning: 'The hazard could injure slightly or moderately when it is not avoided.'},
+    {word: 'NOTICE', meaning: 'No person is hurt: the pump, the ship or the sea could be damaged.'},
+  ] satisfies readonly {word: SignalWord; meaning: string}[],
+  howKnown: {
+    read: 'read',
+    reprint: 'read in a reprint',
+    memory: 'from memory, to be read',
+    'common-practice': 'common practice, no source',
+    demonstration: 'demonstration data',
+  },
+  sourceStatus: {current: 'current', superseded: 'superseded', unknown: 'status unknown'},
+  partClasses: {spare: 'spare part', consumable: 'consumable', 'insurance-spare': 'insurance spare'},
+  safety: [
+    'This handbook supports licensed and trained people. It replaces no permit, no class rule, no requirement of flag or port and no instruction of an equipment maker. Where a rule is stricter, the rule wins.',
+    'Entry into enclosed spaces, hot work, lifting and pressure tests need the permit of this ship before the work starts. The permit decides, not this handbook.',
+    'Read the cautions page before the first job on this pump. Each caution stands again before the step it guards.',
+    'A value that nobody knows prints as NOT KNOWN - MEASURE AND REPORT. Do not guess it.',
+  ],
+  nameplate: (serial: string): string => `Read the nameplate: ________ = ${serial}? If not: STOP. This sheet is not for this pump.`,
+  onlyIf: (fact: string, value: string): string => `only if ${fact} is ${value}`,
+  people: (count: number): string => (count === 1 ? '1 person' : `${count} persons`),
+  hours: (hours: number): string => `${hours} h (est)`,
+  aboard: (quantity: number, place: string): string => `${quantity} aboard (${place})`,
+  noneAboard: 'none aboard: bring from shore',
+} as const
