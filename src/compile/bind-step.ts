@@ -1,0 +1,164 @@
+import type {BoundHold, BoundItem, BoundPart, BoundReading, BoundSection, BoundStep, CautionLine} from '../handbook-model/pages.ts'
+import type {HoldPoint, Procedure, Reading, DerivedReading, Section, Step, StepPart} from '../handbook-model/procedure.ts'
+import {bindText} from './bind-text.ts'
+import {boundFigure} from './bound-figure.ts'
+import {boundCautions, type CautionNumbers} from './caution-numbers.ts'
+import {found, type PumpDesk, valueOf} from './desk.ts'
+import {isolationLines} from './isolation-lines.ts'
+import {elementId} from './page-paths.ts'
+import {limitLines, valueLine} from './value-line.ts'
+import {standing} from './variant.ts'
+import {wordsEn} from './words-en.ts'
+import {writtenDatum} from './written-datum.ts'
+
+/** Counts the steps of one page. */
+export interface StepCounter {
+  next(): number
+}
+
+export function stepCounter(): StepCounter {
+  let number = 0
+  return {next: () => (number += 1)}
+}
+
+/** A section as it stands on this pump, or undefined when its condition is false or nothing of it stands. */
+export function boundSection(section: Section, procedure: Procedure, desk: PumpDesk, numbers: CautionNumbers, steps: StepCounter): BoundSection | undefined {
+  const stands = standing(section.when, desk)
+  if (!stands.stands) return undefined
+  const cautions = boundCautions(section.cautions, desk, numbers)
+  const recalls: readonly CautionLine[] = cautions.map(({number, word, title, link}) => ({number, word, title, link}))
+  const items = section.items.flatMap((item): readonly BoundItem[] => {
+    const bound = item.kind === 'step' ? boundStep(item, procedure, desk, numbers, steps, recalls) : boundHold(item, procedure, desk)
+    return bound ? [stands.variant && !bound.variant ? {...bound, variant: stands.variant} : bound] : []
+  })
+  if (items.length === 0) return undefined
+  return {id: elementId(procedure.id, section.id), title: section.title, intro: section.intro.map((text) => bindText(text, desk)), cautions, items}
+}
+
+function boundStep(step: Step, procedure: Procedure, desk: PumpDesk, numbers: CautionNumbers, steps: StepCounter, recalls: readonly CautionLine[]): BoundStep | undefined {
+  const stands = standing(step.when, desk)
+  if (!stands.stands) return undefined
+  const cautions = boundCautions(step.cautions, desk, numbers)
+  return {
+    kind: 'step',
+    id: elementId(procedure.id, step.id),
+    number: steps.next(),
+    ...(stands.variant ? {variant: stands.variant} : {}),
+    cautions,
+    recalls: step.actions.length > 0 ? recalls : [],
+    instruction: bindText(step.instruction, desk),
+    parts: step.parts.flatMap((part) => boundPart(part, procedure, desk)),
+  }
+}
+
+function boundHold(hold: HoldPoint, procedure: Procedure, desk: PumpDesk): BoundHold | undefined {
+  const stands = standing(hold.when, desk)
+  if (!stands.stands) return undefined
+  const head = desk.position.components.find((one) => one.kind === 'head')
+  const nameplate = hold.id === 'nameplate' ? [[{kind: 'text' as const, text: wordsEn.nameplate(head?.serial ?? desk.position.serial)}]] : []
+  return {
+    kind: 'hold',
+    id: elementId(procedure.id, hold.id),
+    ...(stands.variant ? {variant: stands.variant} : {}),
+    title: hold.title,
+    text: [...nameplate, ...hold.text.map((text) => bindText(text, desk))],
+    signedBy: hold.signedBy,
+    secondBy: hold.secondBy,
+  }
+}
+
+function boundPart(part: StepPart, procedure: Procedure, desk: PumpDesk): readonly BoundPart[] {
+  const stands = standing('when' in part ? part.when : undefined, desk)
+  if (!stands.stands) return []
+  const variant = stands.variant ? {variant: stands.variant} : {}
+  switch (part.kind) {
+    case 'note':
+      return [{kind: 'note', text: bindText(part.text, desk)}]
+    case 'value':
+      return [{kind: 'value', ...variant, line: valueLine(valueOf(desk, part.value.id), desk)}]
+    case 'reading':
+    case 'derived':
+      return [{...boundReading(part, procedure, desk), ...variant}]
+    case 'wait':
+      return [{kind: 'wait', id: elementId(procedure.id, part.id), least: valueLine(valueOf(desk, part.least.id), desk), missed: part.missed}]
+    case 'repeat':
+      return [{kind: 'repeat', until: part.until, boxes: part.times ?? 0}]
+    case 'alternatives':
+      return [{kind: 'alternatives', id: elementId(procedure.id, part.id), items: alternativesOf(part, procedure, desk)}]
+    case 'second-person':
+      return [{kind: 'second-person', id: elementId(procedure.id, part.id), what: part.what}]
+    case 'figure':
+      return [{kind: 'figure', ...variant, figure: boundFigure(part.figure, part.caption, desk)}]
+    case 'isolate':
+    case 'restore': {
+      const role = found(desk.position.isolation.find((one) => one.role === part.role), `isolation ${part.role}`)
+      return [{kind: part.kind, role: wordsEn.roles[part.role], points: isolationLines(role)}]
+    }
+    case 'identify': {
+      const fact = found(desk.content.office.facts.find((one) => one.id === part.fact.id), `fact ${part.fact.id}`)
+      return [{kind: 'identify', fact: fact.title.en, choices: fact.values.map((value) => value.title.en)}]
+    }
+    case 'tally':
+      return [{kind: 'tally', id: elementId(procedure.id, part.id), what: part.what}]
+    default:
+      return neverReached(part)
+  }
+}
+
+function alternativesOf(part: Extract<StepPart, {kind: 'alternatives'}>, procedure: Procedure, desk: PumpDesk): Extract<BoundPart, {kind: 'alternatives'}>['items'] {
+  return part.items.flatMap((item) => {
+    const stands = standing(item.when, desk)
+    if (!stands.stands) return []
+    return [{id: elementId(procedure.id, item.id), ...(stands.variant ? {variant: stands.variant} : {}), text: bindText(item.text, desk)}]
+  })
+}
+
+function boundReading(reading: Reading | DerivedReading, procedure: Procedure, desk: PumpDesk): BoundReading {
+  const derived = reading.kind === 'derived'
+  return {
+    kind: 'reading',
+    id: elementId(procedure.id, reading.id),
+    title: reading.title,
+    phase: reading.phase,
+    unit: reading.unit,
+    stations: derived ? [] : reading.stations,
+    instrument: derived ? '' : instrumentWords(reading.instrument.id, desk),
+    formula: derived ? formulaWords(reading, procedure) : '',
+    limits: limitLines(reading.limits.map((one) => one.id), desk),
+  }
+}
+
+function instrumentWords(id: string, desk: PumpDesk): string {
+  const tool = found(desk.content.tools.get(id), `tool ${id}`)
+  const graduation = tool.instrument ? `, reads to ${writtenDatum(tool.instrument.graduation)}` : ''
+  const uncertainty = tool.instrument ? `, ± ${writtenDatum(tool.instrument.uncertainty)}` : ''
+  return `${tool.title.en}${graduation}${uncertainty}`
+}
+
+function formulaWords(reading: DerivedReading, procedure: Procedure): string {
+  const titles = reading.from.map((from) => titleOfReading(from.id, procedure))
+  const [a = '', b = '', c = '', d = ''] = titles
+  switch (reading.calculation) {
+    case 'clearance':
+      return `mean of ${a} − mean of ${b}`
+    case 'smallest-gap':
+      return `least ${a} − greatest ${b}`
+    default:
+      return `loss = p1 − p2 · T1 / T2, absolute pressures and kelvin: p1 = ${a}, p2 = ${b}, T1 = ${c}, T2 = ${d}`
+  }
+}
+
+function titleOfReading(id: string, procedure: Procedure): string {
+  for (const section of procedure.sections) {
+    for (const item of section.items) {
+      if (item.kind !== 'step') continue
+      for (const part of item.parts) if ((part.kind === 'reading' || part.kind === 'derived') && part.id === id) return part.title
+    }
+  }
+  return id
+}
+
+function neverReached(value: never): never {
+  throw new Error(`Unexpected part ${JSON.stringify(value)}`)
+}
+

@@ -1,0 +1,91 @@
+import type {PartLine, ProcedureLine, ProcedurePage, ToolLine, ValueLine} from '../handbook-model/pages.ts'
+import type {Procedure, StepPart} from '../handbook-model/procedure.ts'
+import {boundSection, stepCounter} from './bind-step.ts'
+import {bindText, valuesInText} from './bind-text.ts'
+import {cautionNumbers} from './caution-numbers.ts'
+import {found, type PumpDesk, positionHead, valueOf} from './desk.ts'
+import {partLink, procedurePath, toolLink} from './page-paths.ts'
+import {valueLine} from './value-line.ts'
+import {wordsEn} from './words-en.ts'
+
+/** A procedure on one pump: what reads on screen and prints as the task sheet. */
+export function procedurePage(procedure: Procedure, desk: PumpDesk): ProcedurePage {
+  const numbers = cautionNumbers(desk)
+  const steps = stepCounter()
+  const sections = procedure.sections.flatMap((section) => boundSection(section, procedure, desk, numbers, steps) ?? [])
+  return {
+    kind: 'procedure',
+    head: {
+      id: `${desk.vessel.id}/${desk.position.id}/${procedure.id}`,
+      shownAs: `${desk.position.tag} · ${procedure.title.toLowerCase()}`,
+      path: procedurePath(desk.position.id, procedure.id),
+      title: procedure.title,
+      language: 'en',
+      position: positionHead(desk),
+      madeFrom: [procedure.place.path, desk.design.place.path, desk.vessel.place.path],
+    },
+    activity: wordsEn.activities[procedure.activity],
+    performedBy: procedure.performedBy.en,
+    supervisedBy: procedure.supervisedBy.en,
+    competence: wordsEn.competence[procedure.competence],
+    people: wordsEn.people(procedure.people),
+    hours: wordsEn.hours(procedure.hours),
+    clearHeight: procedure.clearHeight.en,
+    weather: procedure.weather.en,
+    permits: procedure.permits.map((one) => one.en),
+    purpose: procedure.purpose.map((text) => bindText(text, desk)),
+    before: procedure.before.map((text) => bindText(text, desk)),
+    after: procedure.after.map((text) => bindText(text, desk)),
+    tools: toolLines(procedure, desk),
+    parts: partLines(procedure, desk),
+    records: procedure.records.map((one) => one.en),
+    sections,
+    cautionsUsed: numbers.used(),
+    valuesUsed: valuesUsed(procedure, desk),
+  }
+}
+
+/** Tools of a procedure with their notes. */
+export function toolLines(procedure: Procedure, desk: PumpDesk): readonly ToolLine[] {
+  return procedure.tools.map(({tool: reference, note}) => {
+    const tool = found(desk.content.tools.get(reference.id), `tool ${reference.id}`)
+    return {id: tool.id, title: tool.title.en, size: tool.size.en, note: note?.en ?? '', link: toolLink(tool.id, tool.title.en)}
+  })
+}
+
+/** Parts of a procedure with their quantities. */
+export function partLines(procedure: Procedure, desk: PumpDesk): readonly PartLine[] {
+  return procedure.parts.map(({part: reference, quantity, unit, note}) => {
+    const part = found(desk.content.parts.get(reference.id), `part ${reference.id}`)
+    return {id: part.id, title: part.title.en, size: part.size.en, quantity: `${quantity} ${unit}`, note: note?.en ?? '', balloon: part.balloon ?? '', link: partLink(part.id, part.title.en)}
+  })
+}
+
+/** One line for lists of procedures. */
+export function procedureLine(procedure: Procedure, desk: PumpDesk): ProcedureLine {
+  return {
+    link: {text: procedure.title, path: procedurePath(desk.position.id, procedure.id)},
+    people: wordsEn.people(procedure.people),
+    hours: wordsEn.hours(procedure.hours),
+    competence: wordsEn.competence[procedure.competence],
+  }
+}
+
+function valuesUsed(procedure: Procedure, desk: PumpDesk): readonly ValueLine[] {
+  return [...new Set(valueIdsOf(procedure))].map((id) => valueLine(valueOf(desk, id), desk))
+}
+
+/** Value ids that a procedure shows, in order, with repeats. */
+export function valueIdsOf(procedure: Procedure): readonly string[] {
+  return procedure.sections.flatMap((section) => [
+    ...section.intro.flatMap(valuesInText),
+    ...section.items.flatMap((item) => (item.kind === 'step' ? [...valuesInText(item.instruction), ...item.parts.flatMap(valueIdsOfPart)] : item.text.flatMap(valuesInText))),
+  ])
+}
+
+function valueIdsOfPart(part: StepPart): readonly string[] {
+  if (part.kind === 'value') return [part.value.id]
+  if (part.kind === 'wait') return [part.least.id]
+  if (part.kind === 'note') return valuesInText(part.text)
+  return part.kind === 'alternatives' ? part.items.flatMap((item) => valuesInText(item.text)) : []
+}
