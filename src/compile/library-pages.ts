@@ -1,0 +1,84 @@
+import type {Content} from '../handbook-model/content.ts'
+import type {CautionsPage, PageHead, PageLink, PartsPage, SourcesPage, ToolsPage, WordsPage} from '../handbook-model/pages.ts'
+import {boundCaution} from './caution-numbers.ts'
+import {found, type PumpDesk} from './desk.ts'
+import {cautionLink, cautionsPath, elementId, partsPath, positionValuesPath, sourceLink, sourcesPath, toolsPath, wordsPath} from './page-paths.ts'
+import {proceduresUsing, stepsWithCaution} from './used-in.ts'
+import {wordsEn} from './words-en.ts'
+import {writtenDatum} from './written-datum.ts'
+
+function headOf(desks: readonly PumpDesk[], name: string, path: string, title: string, madeFrom: readonly string[]): PageHead {
+  const {vessel} = found(desks[0], 'a pump')
+  return {id: `${vessel.id}/${name}`, shownAs: title.toLowerCase(), path, title, language: 'en', madeFrom: [vessel.place.path, ...madeFrom]}
+}
+
+function contentOf(desks: readonly PumpDesk[]): Content {
+  return found(desks[0], 'a pump').content
+}
+
+/** Every caution of the handbook once, with each step that uses it. */
+export function cautionsPage(desks: readonly PumpDesk[]): CautionsPage {
+  const content = contentOf(desks)
+  const used = [...content.cautions.values()].flatMap((caution) => {
+    const usedIn = stepsWithCaution(caution.id, desks)
+    return usedIn.length > 0 ? [{caution, usedIn}] : []
+  })
+  return {
+    kind: 'cautions',
+    head: headOf(desks, 'cautions', cautionsPath, 'Cautions and signal words', used.map(({caution}) => caution.place.path)),
+    words: wordsEn.signalWords,
+    cautions: used.map(({caution, usedIn}, index) => ({
+      caution: boundCaution(caution, index + 1),
+      residualRisk: caution.residualRisk.en,
+      source: sourceLink(caution.source.id, content.sources.get(caution.source.id)?.title.en ?? caution.source.id),
+      usedIn,
+    })),
+  }
+}
+
+/** Tools that the procedures of this vessel use. */
+export function toolsPage(desks: readonly PumpDesk[]): ToolsPage {
+  const tools = [...contentOf(desks).tools.values()].flatMap((tool) => {
+    const usedIn = proceduresUsing((procedure) => procedure.tools.some((one) => one.tool.id === tool.id), desks)
+    const instrument = tool.instrument ? `reads to ${writtenDatum(tool.instrument.graduation)}, ± ${writtenDatum(tool.instrument.uncertainty)}` : ''
+    return usedIn.length > 0 ? [{id: elementId('tool', tool.id), title: tool.title.en, size: tool.size.en, instrument, usedIn}] : []
+  })
+  return {kind: 'tools', head: headOf(desks, 'tools', toolsPath, 'Tools and instruments', ['tools.yaml']), tools}
+}
+
+/** Spare parts and consumables that the procedures of this vessel use. */
+export function partsPage(desks: readonly PumpDesk[]): PartsPage {
+  const parts = [...contentOf(desks).parts.values()].flatMap((part) => {
+    const usedIn = proceduresUsing((procedure) => procedure.parts.some((one) => one.part.id === part.id), desks)
+    return usedIn.length > 0 ? [{id: elementId('part', part.id), title: part.title.en, size: part.size.en, class: wordsEn.partClasses[part.class], balloon: part.balloon ?? '', usedIn}] : []
+  })
+  return {kind: 'parts', head: headOf(desks, 'parts', partsPath, 'Spare parts and consumables', ['parts.yaml']), parts}
+}
+
+/** Sources that values and cautions of this vessel stand on. */
+export function sourcesPage(desks: readonly PumpDesk[]): SourcesPage {
+  const content = contentOf(desks)
+  const first = found(desks[0], 'a pump')
+  const sources = [...content.sources.values()].flatMap((source) => {
+    const values = [...first.values.values()].filter((value) => value.sources.some((use) => use.source === source.id))
+    const ofValues: readonly PageLink[] = values.map((value) => ({text: value.title, path: positionValuesPath(first.position.id), fragment: elementId('value', value.id)}))
+    const ofCautions = [...content.cautions.values()].filter((caution) => caution.source.id === source.id && stepsWithCaution(caution.id, desks).length > 0).map((caution) => cautionLink(caution.id, caution.title.en))
+    return [
+      {
+        id: elementId('source', source.id),
+        title: source.title.en,
+        edition: source.edition,
+        status: wordsEn.sourceStatus[source.status] + (source.supersededBy ? ` by ${content.sources.get(source.supersededBy.id)?.title.en ?? ''}` : ''),
+        howKnown: wordsEn.howKnown[source.howKnown],
+        usedIn: [...ofValues, ...ofCautions],
+      },
+    ]
+  })
+  return {kind: 'sources', head: headOf(desks, 'sources', sourcesPath, 'Sources', ['sources.yaml']), sources}
+}
+
+/** One word for each thing. */
+export function wordsPage(desks: readonly PumpDesk[]): WordsPage {
+  const terms = [...contentOf(desks).terms.values()].map((term) => ({id: elementId('term', term.id), term: term.term.en, meaning: term.meaning.en, notUsed: term.notUsed}))
+  return {kind: 'words', head: headOf(desks, 'words', wordsPath, 'Words used here', ['terms.yaml']), terms}
+}

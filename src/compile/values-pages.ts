@@ -1,0 +1,103 @@
+import type {ComputedValue, TracedInput} from '../handbook-model/computed.ts'
+import type {ExplainedInput, ExplainedValue, PositionValuesPage, TorqueLine, ValuesPage} from '../handbook-model/pages.ts'
+import type {Design} from '../handbook-model/vessel-content.ts'
+import {found, type PumpDesk, positionHead, printedValue, valueOf} from './desk.ts'
+import {positionValuesPath, sourceLink, valuesPath} from './page-paths.ts'
+import {proceduresShowing} from './used-in.ts'
+import {valueLine} from './value-line.ts'
+import {wordsEn} from './words-en.ts'
+
+/** All values of one pump, each explained so that a pocket calculator gets the printed figure. */
+export function positionValuesPage(desk: PumpDesk): PositionValuesPage {
+  return {
+    kind: 'position-values',
+    head: {
+      id: `${desk.vessel.id}/${desk.position.id}/values`,
+      shownAs: `${desk.position.tag} · values`,
+      path: positionValuesPath(desk.position.id),
+      title: `Values of pump ${desk.position.tag}`,
+      language: 'en',
+      position: positionHead(desk),
+      madeFrom: [desk.vessel.place.path, desk.design.place.path],
+    },
+    values: [...desk.values.values()].map((value) => explainedValue(value, desk)),
+  }
+}
+
+function explainedValue(value: ComputedValue, desk: PumpDesk): ExplainedValue {
+  const {calculation, result} = value
+  return {
+    line: valueLine(value, desk),
+    words: calculation?.words ?? '',
+    formula: calculation?.formula ?? [],
+    inputs: (calculation?.inputs ?? []).map(explainedInput),
+    steps: (calculation?.steps ?? []).map(explainedInput),
+    missing: result.kind === 'not-known' ? result.missing : [],
+    rounding: value.rounding,
+    sources: value.sources.map(({source, where}) => {
+      const known = desk.content.sources.get(source)
+      const status = known ? `${known.edition}, ${wordsEn.sourceStatus[known.status]}, ${wordsEn.howKnown[known.howKnown]}` : ''
+      return {link: sourceLink(source, known?.title.en ?? source), status, where: where ?? ''}
+    }),
+    usedIn: proceduresShowing(value.id, desk),
+  }
+}
+
+function explainedInput(input: TracedInput): ExplainedInput {
+  return {symbol: input.symbol, title: input.title, printed: input.printed, origin: input.origin}
+}
+
+/** Wall sheet of a vessel: torques and clearances of each design aboard. */
+export function valuesPage(desks: readonly PumpDesk[]): ValuesPage {
+  const vessel = found(desks[0], 'a pump').vessel
+  const designs = new Map(desks.map((desk) => [desk.design.id, desk]))
+  return {
+    kind: 'values',
+    head: {
+      id: `${vessel.id}/values`,
+      shownAs: 'values',
+      path: valuesPath,
+      title: 'Torques and clearances',
+      language: 'en',
+      madeFrom: [vessel.place.path, ...[...designs.values()].map((desk) => desk.design.place.path)],
+    },
+    designs: [...designs.values()].map((desk) => ({
+      id: desk.design.id,
+      title: desk.design.title.en,
+      torques: desk.design.joints.map((joint) => torqueLine(joint, desk)),
+      clearances: desk.design.rings.map((ring) => {
+        const text = (name: string): string => printedValue(valueOf(desk, `${ring.id}.${name}`))
+        return {
+          id: ring.id,
+          ring: ring.title.en,
+          runningDiameter: text('running-diameter'),
+          newClearance: text('new'),
+          minimumNew: text('minimum-new'),
+          renewal: text('renewal'),
+          because: valueOf(desk, `${ring.id}.renewal`).condition ?? '',
+        }
+      }),
+      others: [...desk.values.values()].filter((value) => value.ofDesign && isStated(value)).map((value) => valueLine(value, desk)),
+    })),
+  }
+}
+
+function isStated(value: ComputedValue): boolean {
+  return /^(mass|setting|rating|cofferdam)\./u.test(value.id)
+}
+
+function torqueLine(joint: Design['joints'][number], desk: PumpDesk): TorqueLine {
+  const text = (name: string): string => printedValue(valueOf(desk, `${joint.id}.${name}`))
+  return {
+    id: joint.id,
+    joint: joint.title.en,
+    fastener: text('fastener'),
+    count: text('count'),
+    torque: text('torque'),
+    lubrication: text('lubrication'),
+    passes: text('passes'),
+    order: text('order'),
+    wrench: text('wrench'),
+    locking: text('locking'),
+  }
+}
