@@ -439,7 +439,7 @@ export interface WordsPage {
 /** State of a page against the ledger (decision 5). */
 export type PageState =
   | {readonly kind: 'draft'}
-  | {readonly kind: 'issued'; readonly revision: number; readonly date: string; readonly checkCode: string}
+  | {readonly kind: 'issued'; readonly revision: number; readonly suffix: string; readonly date: string; readonly checkCode: string}
 
 /** A value of a position, kept for callers that need both line and explanation. */
 export interface BoundValue {

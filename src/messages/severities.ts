@@ -28,6 +28,7 @@ export const severities = {
   'no-empty-vessel': 'stops-the-build',
   'no-impossible-value': 'stops-the-build',
   'no-implausible-value': 'warns',
+  'no-damaged-ledger': 'stops-the-build',
   // procedure language
   'no-raw-html': 'stops-the-build',
   'no-unknown-directive': 'stops-the-build',

@@ -1,0 +1,61 @@
+import {z} from 'zod'
+import {addMessage, type ContentFiles} from '../messages/add-message.ts'
+
+const pageEntry = z.strictObject({
+  revision: z.int().min(1),
+  suffix: z.string().regex(/^[a-z]?$/u).optional(),
+  date: z.iso.date(),
+  code: z.string(),
+  hash: z.string().regex(/^[0-9a-f]{64}$/u),
+  previousHash: z.string().regex(/^[0-9a-f]{64}$/u).optional(),
+  withdrawn: z.boolean().optional(),
+})
+
+const ledgerShape = z.strictObject({
+  version: z.literal(1),
+  vessel: z.string(),
+  issue: z.string(),
+  date: z.iso.date(),
+  toolVersion: z.string(),
+  contentHash: z.string(),
+  pages: z.record(z.string(), pageEntry),
+})
+
+/** One issue of a vessel's handbook: written by the tool, committed by the office, never edited. */
+export type Ledger = z.infer<typeof ledgerShape>
+
+/**
+ * Reads the ledgers of one vessel; a damaged one is a message.
+ *
+ * @param texts
+ *   Files below content/issues by path.
+ * @returns
+ *   The newest ledger, or `undefined` when the vessel has no issue yet.
+ */
+export function newestLedger(vessel: string, texts: ReadonlyMap<string, string>, files: ContentFiles): Ledger | undefined {
+  const ledgers = [...texts]
+    .filter(([path]) => path.startsWith(`issues/${vessel}/`) && path.endsWith('.json'))
+    .flatMap(([path, text]) => readLedger(path, text, files) ?? [])
+  return ledgers.sort((a, b) => (a.date === b.date ? compare(a.issue, b.issue) : compare(a.date, b.date))).at(-1)
+}
+
+function compare(a: string, b: string): number {
+  return a < b ? -1 : a > b ? 1 : 0
+}
+
+/** One ledger from its text. */
+export function readLedger(path: string, text: string, files: ContentFiles): Ledger | undefined {
+  const note = {note: 'Take the file again from the commit of that issue: a ledger is never edited'}
+  let data: unknown
+  try {
+    data = JSON.parse(text)
+  } catch {
+    addMessage(files, {path, line: 1, column: 1}, 'no-damaged-ledger', 'Unexpected text that is not JSON, expected a ledger', note)
+    return undefined
+  }
+  const parsed = ledgerShape.safeParse(data)
+  if (parsed.success) return parsed.data
+  const [issue] = parsed.error.issues
+  addMessage(files, {path, line: 1, column: 1}, 'no-damaged-ledger', `Unexpected field \`${issue?.path.join('.') ?? ''}\` in the ledger, expected a ledger of version \`1\``, note)
+  return undefined
+}

@@ -1,0 +1,51 @@
+import type {Page, PageHead} from '../handbook-model/pages.ts'
+import {bodyLines} from './body-lines.ts'
+import {plainText} from './plain-text.ts'
+
+/** One line of a technical text: the block it belongs to, what it is, and the words as they stand on the page. */
+export interface TechnicalLine {
+  readonly block: string
+  readonly kind: string
+  readonly text: string
+}
+
+/**
+ * The text that a page's hash, revision and check code stand on.
+ *
+ * UTF-8, NFC, LF, one line `block TAB kind TAB text` in page order. It holds
+ * identity, values with unit and condition, limits, cautions, steps, holds,
+ * isolation points and the data behind figures; no revision, date,
+ * explanation, source list, history, stock or hours. Every line is found in
+ * the page's visible text, in this order: a template that drops or reorders
+ * one fails its test.
+ *
+ * Order: the position's tag, the vessel, then serial, design and variant,
+ * then the title, then the fields of the page model as `bodyLines` lists them.
+ * A value is its figure with its unit, then each further figure, then its condition.
+ */
+export function technicalText(page: Page, vesselName: string): string {
+  const lines = [...identityLines(page.head, vesselName), ...bodyLines(page)]
+  return lines
+    .map((line) => ({...line, text: plainText(line.text)}))
+    .filter((line) => line.text !== '')
+    .map((line) => `${line.block}\t${line.kind}\t${line.text}\n`)
+    .join('')
+    .normalize('NFC')
+}
+
+function identityLines(head: PageHead, vesselName: string): readonly TechnicalLine[] {
+  const {position} = head
+  return [
+    ...(position ? [{block: 'identity', kind: 'position', text: position.tag}] : []),
+    {block: 'identity', kind: 'vessel', text: vesselName},
+    ...(position
+      ? [
+          {block: 'identity', kind: 'serial', text: position.serial},
+          {block: 'identity', kind: 'design', text: position.design},
+          {block: 'identity', kind: 'variant', text: position.variant},
+        ]
+      : []),
+    {block: 'identity', kind: 'title', text: head.title},
+  ]
+}
+
