@@ -1,0 +1,73 @@
+import {parseArgs} from 'node:util'
+import {nearestWord} from './check/nearest-word.ts'
+import {runBuild} from './commands/build.ts'
+import {runCalculate} from './commands/calculate.ts'
+import {runCheck} from './commands/check.ts'
+import type {CommandOptions, Outcome} from './commands/outcome.ts'
+
+const commands = ['check', 'build', 'calculate'] as const
+
+const help = `sheetanchor COMMAND [options]
+
+  check       read the content, check and compute everything, publish nothing
+  build       publish the handbook of every vessel
+  calculate   run one calculation of the library, or list them
+
+  --content DIR   folder of the content (content)
+  --out DIR       folder of the published handbooks (site)
+  --vessel ID     only this vessel; may be given again
+  --json          results for machines
+  --help          this text
+
+Exit status: 0 done, 1 the content has errors, 2 used wrongly, 3 a fault of the program or the machine
+`
+
+async function run(words: readonly string[]): Promise<Outcome> {
+  const [command, ...rest] = words
+  if (command === undefined || command === '--help' || command === 'help') return {exitStatus: command === undefined ? 2 : 0, out: command === undefined ? '' : help, err: command === undefined ? help : ''}
+  if (command === 'calculate') return runCalculate(rest.filter((word) => word !== '--json'), rest.includes('--json'))
+  const known = commands.find((one) => one === command)
+  if (!known) return used(`Unexpected command \`${command}\`, expected \`${nearestWord(command, commands)}\` or another of ${commands.join(', ')}`)
+  let parsed: ReturnType<typeof readOptions>
+  try {
+    parsed = readOptions(rest)
+  } catch (error) {
+    return used(`${error instanceof Error ? error.message : String(error)}; see \`sheetanchor --help\``)
+  }
+  if (parsed.help) return {exitStatus: 0, out: help, err: ''}
+  return known === 'check' ? runCheck(parsed.options) : runBuild(parsed.options)
+}
+
+function readOptions(words: readonly string[]): {readonly help: boolean; readonly options: CommandOptions} {
+  const {values} = parseArgs({
+    args: [...words],
+    options: {
+      content: {type: 'string', default: 'content'},
+      out: {type: 'string', default: 'site'},
+      vessel: {type: 'string', multiple: true, default: []},
+      json: {type: 'boolean', default: false},
+      help: {type: 'boolean', default: false},
+    },
+  })
+  const started = performance.now()
+  const progress = (line: string): void => {
+    if (process.stderr.isTTY && performance.now() - started > 1000) process.stderr.write(`${line}\n`)
+  }
+  return {help: values.help, options: {content: values.content, out: values.out, vessels: values.vessel, json: values.json, progress}}
+}
+
+function used(reason: string): Outcome {
+  return {exitStatus: 2, out: '', err: `${reason}\n`}
+}
+
+try {
+  const outcome = await run(process.argv.slice(2))
+  process.stderr.write(outcome.err)
+  process.stdout.write(outcome.out)
+  process.exitCode = outcome.exitStatus
+} catch (error) {
+  const machine = error instanceof Error && 'code' in error
+  const reason = error instanceof Error ? (machine ? error.message : (error.stack ?? error.message)) : String(error)
+  process.stderr.write(machine ? `Unexpected fault of the machine: ${reason}; expected a disk and folder that can be written. Nothing was replaced\n` : `Fault of the program: ${reason}\n`)
+  process.exitCode = 3
+}

@@ -1,0 +1,46 @@
+import {stopsTheBuild} from '../messages/add-message.ts'
+import {checkFiles} from '../publish/check-files.ts'
+import {nodeDisk} from '../publish/disk.ts'
+import {completeInterruptedSwaps, publishVessel} from '../publish/publish-vessel.ts'
+import {renderHandbook} from '../render/render-handbook.ts'
+import {type CommandOptions, countWords, messagesData, messagesText, type Outcome} from './outcome.ts'
+import {readProgramFiles} from './program-files.ts'
+import {checkAndCompute, stateVessel} from './run-stages.ts'
+
+/** A vessel's handbook as it was published. */
+interface Published {
+  readonly vessel: string
+  readonly name: string
+  readonly open: string
+  readonly pages: number
+  readonly bytes: number
+}
+
+/** `sheetanchor build`: publishes the handbook of every vessel, or of those named. */
+export async function runBuild(options: CommandOptions): Promise<Outcome> {
+  completeInterruptedSwaps(options.out, nodeDisk)
+  options.progress('reading and checking')
+  const {files, content, values, ledgers} = await checkAndCompute(options.content)
+  const unknown = content ? options.vessels.filter((id) => !content.vessels.has(id)) : []
+  if (content && unknown.length > 0) {
+    return {exitStatus: 2, out: '', err: `Unexpected vessel \`${unknown.join('`, `')}\`, expected ${[...content.vessels.keys()].map((id) => `\`${id}\``).join(' or ')}\n`}
+  }
+  const published: Published[] = []
+  if (content && values) {
+    const program = await readProgramFiles()
+    for (const id of options.vessels.length > 0 ? options.vessels : content.vessels.keys()) {
+      options.progress(`building ${id}`)
+      const stated = stateVessel(content, values, id, ledgers, files)
+      const rendered = renderHandbook({...stated, ...program})
+      checkFiles(id, rendered, files)
+      if (stopsTheBuild(files)) break
+      publishVessel({vesselId: id, files: rendered, siteFolder: options.out, disk: nodeDisk})
+      published.push({vessel: id, name: stated.pages.vessel.name, open: `${options.out}/${id}/index.html`, pages: stated.pages.pages.length, bytes: rendered.reduce((sum, file) => sum + file.bytes.length, 0)})
+    }
+  }
+  const passed = content !== undefined && !stopsTheBuild(files)
+  const lines = published.map((one) => `Handbook of ${one.name}: open ${one.open} (${one.pages} pages, ${(one.bytes / 1e6).toFixed(1)} MB)\n`)
+  const words = passed ? `${lines.join('')}${countWords(files)}\n` : `Nothing published: ${countWords(files)}\n`
+  const out = options.json ? `${JSON.stringify({passed, published, messages: messagesData(files)}, null, 2)}\n` : words
+  return {exitStatus: passed ? 0 : 1, out, err: messagesText(files, options)}
+}
