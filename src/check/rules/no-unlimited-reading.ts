@@ -60,7 +60,7 @@ function checkInstrument(reading: Reading, tools: ReadonlyMap<string, Tool>, fil
 const derivations: ReadonlyMap<string, number> = new Map([
   ['clearance', 2],
   ['smallest-gap', 2],
-  ['corrected-drop', 4],
+  ['corrected-drop', 6],
 ])
 
 function checkDerived(reading: DerivedReading, all: readonly (Reading | DerivedReading)[], files: ContentFiles): void {
