@@ -137,14 +137,14 @@ function instrumentWords(id: string, desk: PumpDesk): string {
 
 function formulaWords(reading: DerivedReading, procedure: Procedure): string {
   const titles = reading.from.map((from) => titleOfReading(from.id, procedure))
-  const [a = '', b = '', c = '', d = ''] = titles
+  const [a = '', b = '', c = '', d = '', e = '', f = ''] = titles
   switch (reading.calculation) {
     case 'clearance':
       return `mean of ${a} − mean of ${b}`
     case 'smallest-gap':
       return `least ${a} − greatest ${b}`
     default:
-      return `loss = p1 − p2 · T1 / T2, absolute pressures and kelvin: p1 = ${a}, p2 = ${b}, T1 = ${c}, T2 = ${d}`
+      return `drop = P1 − P2 · T1 / T2 with P1 = ${a} + ${e}, P2 = ${b} + ${f}, both in bar absolute; T1 = mean of ${c}, T2 = mean of ${d}, both in kelvin (°C + 273.15)`
   }
 }
 

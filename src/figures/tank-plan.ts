@@ -1,0 +1,60 @@
+/** A tank on the plan, in hundredths of the ship's length and breadth; bow to the left, port below. */
+export interface PlanShape {
+  readonly id: string
+  readonly tag: string
+  readonly left: number
+  readonly right: number
+  readonly top: number
+  readonly bottom: number
+  /** Address of the pump's page, where the tank is a link. */
+  readonly address?: string
+}
+
+/** A figure: SVG text and what it tells in words. */
+export interface TankPlan {
+  readonly svg: string
+  readonly alternative: string
+}
+
+const width = 1000
+const breadth = 240
+const bow = 90
+const stern = 60
+
+/**
+ * Tank plan of a vessel seen from above: deck outline, tanks and their tags; one tank marked by hatch and heavy outline.
+ *
+ * @param name
+ *   Prefix of element ids, so that two plans may stand on one page.
+ */
+export function tankPlan(input: {readonly tanks: readonly PlanShape[]; readonly marked?: string; readonly name: string; readonly small: boolean}): TankPlan {
+  const cells = input.tanks.map((tank) => cellOf(tank, tank.id === input.marked, input.name, input.small)).join('')
+  const marked = input.tanks.find((tank) => tank.id === input.marked)
+  const alternative = marked
+    ? `Tank plan, bow to the left, port side below; tank ${marked.tag} is marked.`
+    : `Tank plan, bow to the left, port side below, with the tanks ${input.tanks.map((tank) => tank.tag).join(', ')}.`
+  const total = width + bow + stern
+  const middle = breadth / 2
+  const outline = `M4 ${middle}Q${bow * 0.5} 14 ${bow} 4H${bow + width + stern * 0.5}Q${total - 4} 8 ${total - 4} ${middle}Q${total - 4} ${breadth - 8} ${bow + width + stern * 0.5} ${breadth - 4}H${bow}Q${bow * 0.5} ${breadth - 14} 4 ${middle}Z`
+  const hatch = `<defs><pattern id="${input.name}-hatch" width="10" height="10" patternUnits="userSpaceOnUse" patternTransform="rotate(45)"><path class="plan-hatch" d="M0 0V10"/></pattern></defs>`
+  const role = input.small ? `role="img" aria-label="${alternative}"` : `role="group" aria-label="${alternative}"`
+  return {
+    svg: `<svg class="plan" viewBox="0 0 ${total} ${breadth}" ${role}>${hatch}<path class="plan-hull" d="${outline}"/>${cells}</svg>`,
+    alternative,
+  }
+}
+
+function cellOf(tank: PlanShape, marked: boolean, name: string, small: boolean): string {
+  const x = bow + (tank.left / 100) * width
+  const y = 12 + (tank.top / 100) * (breadth - 24)
+  const w = ((tank.right - tank.left) / 100) * width
+  const h = ((tank.bottom - tank.top) / 100) * (breadth - 24)
+  const round = (value: number): string => String(Math.round(value * 10) / 10)
+  const fill = marked ? ` style="fill:url(#${name}-hatch)"` : ''
+  const box = `<rect class="plan-tank${marked ? ' plan-marked' : ''}" x="${round(x)}" y="${round(y)}" width="${round(w)}" height="${round(h)}"${fill}/>`
+  const words = tank.tag.split(' ')
+  const lines = words.map((word, index) => `<tspan x="${round(x + w / 2)}" dy="${index === 0 ? round((1 - words.length) * 11) : '24'}">${word}</tspan>`).join('')
+  const label = small && !marked ? '' : `<text class="plan-tag${marked ? ' plan-tag-marked' : ''}" x="${round(x + w / 2)}" y="${round(y + h / 2)}">${lines}</text>`
+  const cell = `${box}${label}`
+  return tank.address === undefined || small ? cell : `<a class="plan-link" href="${tank.address}" aria-label="Pump ${tank.tag}">${cell}</a>`
+}

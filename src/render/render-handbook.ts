@@ -1,0 +1,66 @@
+import Handlebars from 'handlebars'
+import type {RenderedFile} from '../handbook-model/files.ts'
+import type {BoundText, HandbookPages, PageState} from '../handbook-model/pages.ts'
+import {richText} from './rich-text.ts'
+import {type PageView, pageView} from './views.ts'
+
+/** What rendering needs besides the page models. */
+export interface RenderInput {
+  readonly pages: HandbookPages
+  readonly states: ReadonlyMap<string, PageState>
+  /** Text of every template by path below templates/. */
+  readonly templates: ReadonlyMap<string, string>
+  /** Compiled scripts of the page runtime. */
+  readonly runtime: {readonly head: string; readonly page: string; readonly hub: string}
+  readonly issue: {readonly number: string; readonly date: string} | undefined
+}
+
+/**
+ * Renders all files of one vessel.
+ *
+ * Templates print strings that stand ready; the one raw block is bound text, escaped by its own library.
+ *
+ * @throws {Error}
+ *   When a template or a page's state is missing.
+ */
+export function renderHandbook(input: RenderInput): readonly RenderedFile[] {
+  const engine = makeEngine(input.templates)
+  const shell = engine.compile<PageView>('{{> shell}}', {strict: false, preventIndent: true})
+  const encoder = new TextEncoder()
+  const file = (path: string, text: string): RenderedFile => ({path, bytes: encoder.encode(text)})
+  const pages = input.pages.pages.map((page) => {
+    const state = input.states.get(page.head.id)
+    if (!state) throw new Error(`Unexpected page \`${page.head.id}\` without a state, expected one for every page`)
+    return file(page.head.path, shell(pageView(page, input.pages, state)))
+  })
+  const styles = [...input.templates].filter(([path]) => path.startsWith('styles/')).map(([, text]) => text)
+  const issue = engine.compile('{{> issue}}', {preventIndent: true})({issue: input.issue, vessel: input.pages.vessel})
+  return [
+    ...pages,
+    file('assets/site.css', styles.join('\n')),
+    file('assets/head.js', input.runtime.head),
+    file('assets/page.js', input.runtime.page),
+    file('hub/store.js', input.runtime.hub),
+    file('hub/store.html', engine.compile('{{> store}}')({})),
+    file('issue.html', issue),
+    file('issue.js', `window.sheetanchor=window.sheetanchor||{};\nwindow.sheetanchor.issue=${JSON.stringify({version: 1, vessel: input.pages.vessel.id, number: input.issue?.number ?? null, date: input.issue?.date ?? null})};\n`),
+  ]
+}
+
+function makeEngine(templates: ReadonlyMap<string, string>): typeof Handlebars {
+  const engine = Handlebars.create()
+  for (const [path, text] of templates) {
+    const name = /^(?:pages|parts)\/(.+)\.hbs$/u.exec(path)?.[1]
+    if (name !== undefined) engine.registerPartial(name, text)
+    const sign = /^signs\/(.+)\.svg$/u.exec(path)?.[1]
+    if (sign !== undefined) engine.registerPartial(`sign-${sign}`, text.trim())
+  }
+  engine.registerHelper('words', (text: BoundText, options: Handlebars.HelperOptions) => new Handlebars.SafeString(richText(text, baseOf(options))))
+  engine.registerHelper('each-box', (count: number, options: Handlebars.HelperOptions) => Array.from({length: count}, (_, index) => options.fn({number: index + 1})).join(''))
+  return engine
+}
+
+function baseOf(options: Handlebars.HelperOptions): string {
+  const root: unknown = options.data?.root
+  return typeof root === 'object' && root !== null && 'base' in root && typeof root.base === 'string' ? root.base : ''
+}

@@ -1,0 +1,74 @@
+import {tankPlan} from '../figures/tank-plan.ts'
+import type {BoundItem, BoundSection, HandbookPages, Page, PageState, VesselHead} from '../handbook-model/pages.ts'
+import {interfaceWords, spokenCode} from './words-en.ts'
+
+/** State of a page in words. */
+export interface StateView {
+  readonly issued: boolean
+  readonly revision: string
+  readonly date: string
+  readonly code: string
+  readonly spoken: string
+}
+
+/** What every template can reach as `@root`. */
+export interface PageView {
+  readonly page: Page
+  readonly vessel: VesselHead
+  readonly state: StateView
+  readonly words: typeof interfaceWords
+  /** Way from the page's folder back to the vessel folder: blank, or `../../`. */
+  readonly base: string
+  readonly body: string
+  readonly documentTitle: string
+  readonly smallPlan: string
+  readonly largePlan: string
+  readonly units: readonly UnitView[]
+}
+
+/** What never splits over sheets: a heading with its cautions, or one step or hold point. */
+export interface UnitView {
+  readonly heading?: {readonly id: string; readonly title: string}
+  readonly section?: BoundSection
+  readonly item?: BoundItem
+}
+
+/** Makes a page ready for its template; only strings, lists and links are left. */
+export function pageView(page: Page, handbook: HandbookPages, state: PageState): PageView {
+  const {vessel} = handbook
+  const {head} = page
+  const base = '../'.repeat(head.path.split('/').length - 1)
+  const tanks = vessel.tanks.map(({position, ...tank}) => ({...tank, ...(position ? {address: `${base}${position.path}`} : {})}))
+  const tank = head.position ? vessel.tanks.find((one) => one.position?.id === head.position?.id) : undefined
+  return {
+    page,
+    vessel,
+    state: stateView(state),
+    words: interfaceWords,
+    base,
+    body: page.kind,
+    documentTitle: [head.position?.tag, head.title, vessel.name].filter((one) => one !== undefined).join(' · '),
+    smallPlan: tank ? tankPlan({tanks, marked: tank.id, name: 'small-plan', small: true}).svg : '',
+    largePlan: page.kind === 'start' ? tankPlan({tanks, name: 'plan', small: false}).svg : '',
+    units: page.kind === 'procedure' ? page.sections.flatMap(unitsOf) : [],
+  }
+}
+
+function unitsOf(section: BoundSection): readonly UnitView[] {
+  const heading = {id: section.id, title: section.title}
+  const items = section.items.map((item): UnitView => ({item}))
+  if (section.cautions.length > 0 || section.intro.length > 0) return [{heading, section}, ...items]
+  const [first, ...rest] = items
+  return first ? [{heading, ...first}, ...rest] : []
+}
+
+function stateView(state: PageState): StateView {
+  if (state.kind === 'draft') return {issued: false, revision: interfaceWords.draft, date: '', code: '', spoken: ''}
+  return {
+    issued: true,
+    revision: `${state.revision}${state.suffix}`,
+    date: state.date,
+    code: state.checkCode,
+    spoken: spokenCode(state.checkCode),
+  }
+}

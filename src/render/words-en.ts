@@ -1,0 +1,57 @@
+/** English words of the interface: labels and short statements. Another language is another file of this shape. */
+export const interfaceWords = {
+  skip: 'Skip to the page',
+  unpack: 'Some handbook files are missing. Copy the WHOLE folder to the PC, then open index.html again.',
+  noScripts: 'Scripts are off: colours follow the PC, and sheet numbers are left to write by hand. Everything else is complete.',
+  demonstration: 'Demonstration data, not for service',
+  draft: 'DRAFT, NOT ISSUED',
+  revision: 'revision',
+  palettes: {day: 'Day', dusk: 'Dusk', night: 'Night'},
+  navigation: {start: 'Start', values: 'Values', cautions: 'Cautions', tools: 'Tools', parts: 'Spare parts', sources: 'Sources', words: 'Words'},
+  footer: 'Supports trained people; replaces no permit, class, flag, port or local rule. The stricter rule wins.',
+  handBlank: 'sheet ____ of ____',
+} as const
+
+/** Spoken words of the letters and digits of a check code. Source: ICAO spelling alphabet as in the Standard Marine Communication Phrases; from memory. */
+const spoken: Readonly<Record<string, string>> = {
+  '0': 'Zero',
+  '1': 'One',
+  '2': 'Two',
+  '3': 'Three',
+  '4': 'Four',
+  '5': 'Five',
+  '6': 'Six',
+  '7': 'Seven',
+  '8': 'Eight',
+  '9': 'Nine',
+  A: 'Alfa',
+  B: 'Bravo',
+  C: 'Charlie',
+  D: 'Delta',
+  E: 'Echo',
+  F: 'Foxtrot',
+  G: 'Golf',
+  H: 'Hotel',
+  J: 'Juliett',
+  K: 'Kilo',
+  M: 'Mike',
+  N: 'November',
+  P: 'Papa',
+  Q: 'Quebec',
+  R: 'Romeo',
+  S: 'Sierra',
+  T: 'Tango',
+  V: 'Victor',
+  W: 'Whiskey',
+  X: 'X-ray',
+  Y: 'Yankee',
+  Z: 'Zulu',
+}
+
+/** A check code as it is read over the radio. */
+export function spokenCode(code: string): string {
+  return code
+    .split('-')
+    .map((group) => [...group].map((letter) => spoken[letter] ?? letter).join(' '))
+    .join(', ')
+}
