@@ -55,7 +55,7 @@ function makeEngine(templates: ReadonlyMap<string, string>): typeof Handlebars {
     const sign = /^signs\/(.+)\.svg$/u.exec(path)?.[1]
     if (sign !== undefined) engine.registerPartial(`sign-${sign}`, text.trim())
   }
-  engine.registerHelper('words', (text: BoundText, options: Handlebars.HelperOptions) => new Handlebars.SafeString(richText(text, baseOf(options))))
+  engine.registerHelper('rich', (text: BoundText, options: Handlebars.HelperOptions) => new Handlebars.SafeString(richText(text, baseOf(options))))
   engine.registerHelper('each-box', (count: number, options: Handlebars.HelperOptions) => Array.from({length: count}, (_, index) => options.fn({number: index + 1})).join(''))
   return engine
 }

@@ -1,0 +1,11 @@
+import {startPalettes} from './palette-buttons.ts'
+import {startSheets} from './lay-out-sheets.ts'
+
+/** Starts what a page offers with scripts; a fault leaves the page as it reads without them. */
+try {
+  startPalettes()
+  startSheets()
+  document.documentElement.classList.add('app-ok')
+} catch {
+  document.documentElement.classList.remove('app-ok')
+}
