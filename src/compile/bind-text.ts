@@ -2,7 +2,7 @@ import {notKnownWords} from '../handbook-model/computed.ts'
 import type {BoundInline, BoundText} from '../handbook-model/pages.ts'
 import type {RichText} from '../handbook-model/procedure.ts'
 import {found, printedValue, type PumpDesk, valueOf} from './desk.ts'
-import {elementId, positionValuesPath, procedurePath, wordsPath} from './page-paths.ts'
+import {elementId, explanationPath, procedurePath, wordsPath} from './page-paths.ts'
 
 /** Fills the holes of a text for one pump: values become figures, references become links. */
 export function bindText(text: RichText, desk: PumpDesk): BoundText {
@@ -16,7 +16,7 @@ export function bindText(text: RichText, desk: PumpDesk): BoundText {
       case 'value': {
         const value = valueOf(desk, inline.value.id)
         const known = value.result.kind === 'known'
-        return {kind: 'value', text: known ? printedValue(value) : notKnownWords, path: `${positionValuesPath(desk.position.id)}#${elementId('value', value.id)}`, known}
+        return {kind: 'value', text: known ? printedValue(value) : notKnownWords, path: `${explanationPath(desk.position.id, value.id)}#${elementId('value', value.id)}`, known}
       }
       case 'procedure': {
         const procedure = found(desk.content.procedures.get(inline.procedure.id), `procedure ${inline.procedure.id}`)

@@ -9,7 +9,7 @@ import {positionPath, startPath} from './page-paths.ts'
 import {positionPage} from './position-page.ts'
 import {procedurePage} from './procedure-page.ts'
 import {proceduresOf} from './used-in.ts'
-import {positionValuesPage, valuesPage} from './values-pages.ts'
+import {positionValuesPage, torquesPage, valuesPage} from './values-pages.ts'
 import {wordsEn} from './words-en.ts'
 import {writtenDatum} from './written-datum.ts'
 
@@ -42,6 +42,7 @@ function pagesOfPump(desk: PumpDesk): readonly Page[] {
     ...proceduresOf([desk]).map((procedure) => procedurePage(procedure, desk)),
     ...[...desk.content.jobs.values()].map((job) => jobPage(job, desk)),
     positionValuesPage(desk),
+    torquesPage(desk),
   ]
 }
 

@@ -2,7 +2,7 @@ import type {Content} from '../handbook-model/content.ts'
 import type {CautionsPage, PageHead, PageLink, PartsPage, SourcesPage, ToolsPage, WordsPage} from '../handbook-model/pages.ts'
 import {boundCaution} from './caution-numbers.ts'
 import {found, type PumpDesk} from './desk.ts'
-import {cautionLink, cautionsPath, elementId, partsPath, positionValuesPath, sourceLink, sourcesPath, toolsPath, wordsPath} from './page-paths.ts'
+import {cautionLink, cautionsPath, elementId, partsPath, explanationPath, sourceLink, sourcesPath, toolsPath, wordsPath} from './page-paths.ts'
 import {proceduresUsing, stepsWithCaution} from './used-in.ts'
 import {wordsEn} from './words-en.ts'
 import {writtenDatum} from './written-datum.ts'
@@ -61,7 +61,7 @@ export function sourcesPage(desks: readonly PumpDesk[]): SourcesPage {
   const first = found(desks[0], 'a pump')
   const sources = [...content.sources.values()].flatMap((source) => {
     const values = [...first.values.values()].filter((value) => value.sources.some((use) => use.source === source.id))
-    const ofValues: readonly PageLink[] = values.map((value) => ({text: value.title, path: positionValuesPath(first.position.id), fragment: elementId('value', value.id)}))
+    const ofValues: readonly PageLink[] = values.map((value) => ({text: value.title, path: explanationPath(first.position.id, value.id), fragment: elementId('value', value.id)}))
     const ofCautions = [...content.cautions.values()].filter((caution) => caution.source.id === source.id && stepsWithCaution(caution.id, desks).length > 0).map((caution) => cautionLink(caution.id, caution.title.en))
     return [
       {

@@ -1,3 +1,4 @@
+import {jointValueNames} from '../handbook-model/computed.ts'
 import type {PageLink} from '../handbook-model/pages.ts'
 
 /** Paths of the pages below the vessel folder, and the element ids that links lead to. */
@@ -25,6 +26,21 @@ export function positionValuesPath(position: string): string {
   return `p/${position}/values.html`
 }
 
+/** Page that explains the values of the bolted joints. */
+export function torquesPath(position: string): string {
+  return `p/${position}/torques.html`
+}
+
+/** True for a value of a bolted joint; these have a page of their own, so that no page grows heavy. */
+export function isJointValue(id: string): boolean {
+  return jointValueNames.some((name) => id.endsWith(`.${name}`))
+}
+
+/** Page that explains a value. */
+export function explanationPath(position: string, id: string): string {
+  return isJointValue(id) ? torquesPath(position) : positionValuesPath(position)
+}
+
 /** Element id of an item, prefixed by its kind or procedure so that pages can be merged. */
 export function elementId(prefix: string, id: string): string {
   return `${prefix}--${id.replaceAll('.', '--')}`
@@ -35,7 +51,7 @@ export function cautionLink(id: string, text: string): PageLink {
 }
 
 export function valueLink(position: string, id: string, text: string): PageLink {
-  return {text, path: positionValuesPath(position), fragment: elementId('value', id)}
+  return {text, path: explanationPath(position, id), fragment: elementId('value', id)}
 }
 
 export function sourceLink(id: string, text: string): PageLink {

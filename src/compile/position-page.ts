@@ -1,7 +1,7 @@
 import type {PositionPage} from '../handbook-model/pages.ts'
 import {type PumpDesk, positionHead, valueOf} from './desk.ts'
 import {isolationLines} from './isolation-lines.ts'
-import {jobPath, positionPath, positionValuesPath} from './page-paths.ts'
+import {jobPath, positionPath, positionValuesPath, torquesPath} from './page-paths.ts'
 import {procedureLine} from './procedure-page.ts'
 import {proceduresOf} from './used-in.ts'
 import {limitLine, valueLine} from './value-line.ts'
@@ -38,6 +38,9 @@ export function positionPage(desk: PumpDesk): PositionPage {
     isolation: position.isolation.flatMap(isolationLines),
     jobs: [...content.jobs.values()].map((job) => ({link: {text: job.title.en, path: jobPath(position.id, job.id)}, purpose: job.purpose.en, interval: job.interval.en})),
     procedures: proceduresOf([desk]).map((procedure) => procedureLine(procedure, desk)),
-    valuesPage: {text: `All values of ${position.tag}`, path: positionValuesPath(position.id)},
+    valuesPages: [
+      {text: `Values of ${position.tag}`, path: positionValuesPath(position.id)},
+      {text: `Bolted joints of ${position.tag}`, path: torquesPath(position.id)},
+    ],
   }
 }

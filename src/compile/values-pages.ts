@@ -2,25 +2,34 @@ import type {ComputedValue, TracedInput} from '../handbook-model/computed.ts'
 import type {ExplainedInput, ExplainedValue, PositionValuesPage, TorqueLine, ValuesPage} from '../handbook-model/pages.ts'
 import type {Design} from '../handbook-model/vessel-content.ts'
 import {found, type PumpDesk, positionHead, printedValue, valueOf} from './desk.ts'
-import {positionValuesPath, sourceLink, valuesPath} from './page-paths.ts'
+import {isJointValue, positionValuesPath, sourceLink, torquesPath, valuesPath} from './page-paths.ts'
 import {proceduresShowing} from './used-in.ts'
 import {valueLine} from './value-line.ts'
 import {wordsEn} from './words-en.ts'
 
 /** All values of one pump, each explained so that a pocket calculator gets the printed figure. */
 export function positionValuesPage(desk: PumpDesk): PositionValuesPage {
+  return explanationPage(desk, 'values', `Values of pump ${desk.position.tag}`, positionValuesPath(desk.position.id), (id) => !isJointValue(id))
+}
+
+/** The bolted joints of one pump, each figure explained. */
+export function torquesPage(desk: PumpDesk): PositionValuesPage {
+  return explanationPage(desk, 'torques', `Bolted joints of pump ${desk.position.tag}`, torquesPath(desk.position.id), isJointValue)
+}
+
+function explanationPage(desk: PumpDesk, name: string, title: string, path: string, holds: (id: string) => boolean): PositionValuesPage {
   return {
     kind: 'position-values',
     head: {
-      id: `${desk.vessel.id}/${desk.position.id}/values`,
-      shownAs: `${desk.position.tag} · values`,
-      path: positionValuesPath(desk.position.id),
-      title: `Values of pump ${desk.position.tag}`,
+      id: `${desk.vessel.id}/${desk.position.id}/${name}`,
+      shownAs: `${desk.position.tag} · ${name}`,
+      path,
+      title,
       language: 'en',
       position: positionHead(desk),
       madeFrom: [desk.vessel.place.path, desk.design.place.path],
     },
-    values: [...desk.values.values()].map((value) => explainedValue(value, desk)),
+    values: [...desk.values.values()].filter((value) => holds(value.id)).map((value) => explainedValue(value, desk)),
   }
 }
 
@@ -36,7 +45,7 @@ function explainedValue(value: ComputedValue, desk: PumpDesk): ExplainedValue {
     rounding: value.rounding,
     sources: value.sources.map(({source, where}) => {
       const known = desk.content.sources.get(source)
-      const status = known ? `${known.edition}, ${wordsEn.sourceStatus[known.status]}, ${wordsEn.howKnown[known.howKnown]}` : ''
+      const status = known && calculation ? `${known.edition}, ${wordsEn.sourceStatus[known.status]}, ${wordsEn.howKnown[known.howKnown]}` : ''
       return {link: sourceLink(source, known?.title.en ?? source), status, where: where ?? ''}
     }),
     usedIn: proceduresShowing(value.id, desk),

@@ -2,7 +2,7 @@ import {tighteningOrder, tighteningOrderNote} from '../calculations/bolted-joint
 import {tighteningPasses, tighteningPassesNote} from '../calculations/bolted-joints/tightening-passes.ts'
 import {type TighteningResult, tighteningTorque, tighteningTorqueNote} from '../calculations/bolted-joints/tightening-torque.ts'
 import type {BoltHeadRow, ClearanceHoleRow, Content, FrictionRow, PropertyClassRow, ThreadRow} from '../handbook-model/content.ts'
-import type {ComputedValue, SourceUse, TracedInput} from '../handbook-model/computed.ts'
+import type {CalculationTrace, ComputedValue, SourceUse, TracedInput} from '../handbook-model/computed.ts'
 import type {KnownDatum} from '../handbook-model/datum.ts'
 import type {Design, Joint} from '../handbook-model/vessel-content.ts'
 import {addMessage, type ContentFiles} from '../messages/add-message.ts'
@@ -25,12 +25,13 @@ interface JointRows {
 export function jointValues(joint: Joint, design: Design, content: Content, files: ContentFiles): readonly ComputedValue[] {
   const rows = rowsOf(joint, content, files)
   if (!rows) return []
+  const own = joint.length.kind === 'known' ? [sourceUse(joint.length.origin)] : []
   const facts = (name: string, title: string): ValueFacts => ({
     id: `${joint.id}.${name}`,
     title: `${title} of the ${joint.title.en}`,
     ofDesign: true,
     place: joint.place,
-    sources: sourcesOf(joint, content),
+    sources: own,
   })
   const size = `${rows.thread.size} class ${rows.propertyClass.id}`
   const length = joint.length.kind === 'known' ? ` × ${writtenText(joint.length)}` : ''
@@ -99,7 +100,7 @@ function torqueValues(
   const passes = passesOf(result.torque, shares.flatMap((share) => (share.kind === 'known' ? [share.quantity] : [])))
   return [
     {...facts('torque', 'tightening torque'), result: {kind: 'known', quantity: result.torque, printed: torque}, condition, calculation, sources, rounding: 'to a whole N·m from 10 N·m up, to 0.1 N·m below, rounded once, half to even'},
-    knownValue(result.preload, 'kN', 1, {...facts('preload', 'preload'), condition, calculation, sources}),
+    knownValue(result.preload, 'kN', 1, {...facts('preload', 'preload'), condition, calculation: preloadTrace(result, rows, utilisation), sources: calculationSources['tightening-torque'].map((source) => ({source}))}),
     textValue(`${passes.join(' · ')} N·m`, {
       ...facts('passes', 'tightening passes'),
       condition,
@@ -111,6 +112,26 @@ function torqueValues(
       },
     }),
   ]
+}
+
+/** The preload line of the torque calculation, from intermediate results that the torque explains. */
+function preloadTrace(result: TighteningResult, rows: JointRows, utilisation: KnownDatum<'ratio'>): CalculationTrace {
+  const explained = 'explained at the tightening torque'
+  const from = (traced: TracedInput): TracedInput => ({...traced, origin: explained})
+  return {
+    name: tighteningTorqueNote.name,
+    words: 'the preload at which tension and torsion together use the stated share of the yield stress',
+    formula: tighteningTorqueNote.formula.slice(2, 3),
+    inputs: [
+      from(tracedStep('As', 'stress area', result.geometry.stressArea, 'mm²', 6)),
+      {symbol: 'ν', title: 'utilisation of the yield stress', printed: writtenText(utilisation), origin: explained},
+      from(tracedStep('Rp0.2', 'yield stress', rows.propertyClass.yieldStress, 'N/mm²')),
+      from(tracedStep('d2', 'pitch diameter', result.geometry.pitchDiameter, 'mm', 6)),
+      from(tracedStep('d0', 'stress diameter', result.geometry.stressDiameter, 'mm', 6)),
+      from(tracedNumber('tan(φ + ρ′)', 'wedge of lead and friction', Math.tan(result.leadAngle.si + result.frictionAngle.si))),
+    ],
+    steps: [],
+  }
 }
 
 function compute(joint: Joint, rows: JointRows, utilisation: Quantity<'ratio'>): TighteningResult {

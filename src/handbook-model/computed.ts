@@ -67,5 +67,8 @@ export interface SourceUse {
   readonly where?: string
 }
 
+/** Names of the values that every bolted joint has, behind its id: `hub-bolts.torque`. */
+export const jointValueNames = ['torque', 'preload', 'passes', 'order', 'count', 'fastener', 'wrench', 'lubrication', 'locking'] as const
+
 /** What a crew member reads where a value is not known. */
 export const notKnownWords = 'NOT KNOWN - MEASURE AND REPORT'

@@ -123,7 +123,7 @@ export interface PositionPage {
   readonly isolation: readonly IsolationLine[]
   readonly jobs: readonly JobLine[]
   readonly procedures: readonly ProcedureLine[]
-  readonly valuesPage: PageLink
+  readonly valuesPages: readonly PageLink[]
 }
 
 export interface JobLine {

@@ -1,6 +1,6 @@
+import {jointValueNames} from '../../handbook-model/computed.ts'
 import type {Design} from '../../handbook-model/vessel-content.ts'
 
-const ofJoint = ['torque', 'preload', 'passes', 'order', 'count', 'fastener', 'wrench', 'lubrication', 'locking']
 const ofRing = ['running-diameter', 'new', 'minimum-new', 'renewal']
 const fixed = [
   ...['volume', 'test-pressure', 'upper-bound', 'hold-time', 'smallest-leak', 'allowed-leak', 'allowed-drop', 'pressure-per-kelvin'].map((one) => `cofferdam.${one}`),
@@ -13,7 +13,7 @@ const fixed = [
 /** Every value id that a pump of this design has; a procedure may refer to these and no others. */
 export function knownValueIds(design: Design): ReadonlySet<string> {
   return new Set([
-    ...design.joints.flatMap((joint) => ofJoint.map((one) => `${joint.id}.${one}`)),
+    ...design.joints.flatMap((joint) => jointValueNames.map((one) => `${joint.id}.${one}`)),
     ...design.rings.flatMap((ring) => ofRing.map((one) => `${ring.id}.${one}`)),
     ...design.masses.map((one) => `mass.${one.id}`),
     ...design.settings.map((one) => `setting.${one.id}`),
