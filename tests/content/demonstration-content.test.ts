@@ -1,0 +1,145 @@
+import {describe, expect, test} from 'vitest'
+import type {Position} from '../../src/handbook-model/vessel-content.ts'
+import {valueIn} from '../../src/quantities/print-quantity.ts'
+import {demonstration, stepsOf} from './demonstration.ts'
+
+const {content, values, files} = await demonstration()
+const vessels = [...content.vessels.values()]
+const procedures = [...content.procedures.values()]
+
+describe('the demonstration content', () => {
+  test('gives no error and no warning', () => {
+    const loud = [...files.values()].flatMap((file) =>
+      file.messages.filter((message) => message.fatal !== undefined),
+    )
+    expect(loud.map(String)).toEqual([])
+  })
+
+  test('says on every page that it is demonstration data, by its flag', () => {
+    expect(content.office.demonstration).toBe(true)
+  })
+
+  test.each(vessels)('$id carries a hull number that belongs to no ship', (vessel) => {
+    expect(vessel.hullNumber).toMatch(/^0\d{6}$/u)
+  })
+
+  test.each(vessels)('every serial of $id is fitted once', (vessel) => {
+    const serials = vessel.positions.flatMap((position) => [
+      position.serial,
+      ...position.components.map((one) => one.serial),
+    ])
+    expect(new Set(serials).size).toBe(serials.length)
+  })
+
+  test('vessel one has twenty tanks, stacks from 9.2 m to 16.4 m and two things that nobody knows', () => {
+    const vessel = content.vessels.get('vessel-a')
+    const lengths = (vessel?.positions ?? []).flatMap(({stackLength}) =>
+      stackLength.kind === 'known' ? [valueIn(stackLength.quantity, 'm')] : [],
+    )
+    expect(vessel?.tanks).toHaveLength(20)
+    expect(Math.min(...lengths)).toBeCloseTo(9.2, 9)
+    expect(Math.max(...lengths)).toBeCloseTo(16.4, 9)
+    expect(unknownsOf(vessel?.positions ?? [])).toEqual(['5p backstop', '7s stack length'])
+  })
+
+  test('holds one caution for each hazard class', () => {
+    const classes = [...content.cautions.values()].map((caution) => caution.hazardClass).sort()
+    const all = Array.from({length: 30}, (_, index) => `H${String(index + 1).padStart(2, '0')}`)
+    expect(classes).toEqual(all.filter((one) => one !== 'H22'))
+  })
+
+  test('numbers the balloons from the wet end up without a gap', () => {
+    const balloons = new Set(
+      [...content.parts.values()].flatMap((part) => (part.balloon ? [Number(part.balloon)] : [])),
+    )
+    expect([...balloons].sort((a, b) => a - b)).toEqual(
+      Array.from({length: balloons.size}, (_, index) => index + 1),
+    )
+  })
+})
+
+function unknownsOf(positions: readonly Position[]): readonly string[] {
+  return positions.flatMap((position) => [
+    ...(position.stackLength.kind === 'not-known' ? [`${position.id} stack length`] : []),
+    ...position.facts.filter((one) => one.value === undefined).map((one) => `${position.id} ${one.fact.id}`),
+  ])
+}
+
+describe.each(procedures.map((procedure) => ({id: procedure.id, procedure})))(
+  'procedure $id',
+  ({procedure}) => {
+    const pump = values.vessels.get('vessel-a')?.get('4s')
+    const listed = new Set(procedure.tools.map((one) => one.tool.id))
+
+    test('is long enough to be followed by somebody new and short enough for one job', () => {
+      const variants = stepsOf(procedure).filter(
+        (step) => step.when && /pressed|none|coated/u.test(step.when.text),
+      ).length
+      const shown = stepsOf(procedure).length - variants
+      expect(shown).toBeGreaterThanOrEqual(14)
+      expect(shown).toBeLessThanOrEqual(30)
+    })
+
+    test('ends with a hold point', () => {
+      expect(procedure.sections.at(-1)?.items.at(-1)?.kind).toBe('hold-point')
+    })
+
+    test('lists every instrument it reads', () => {
+      const read = stepsOf(procedure).flatMap((step) =>
+        step.parts.flatMap((part) => (part.kind === 'reading' ? [part.instrument.id] : [])),
+      )
+      expect(read.filter((id) => !listed.has(id))).toEqual([])
+    })
+
+    test('lists a torque wrench that holds each of its torques between a fifth and the whole of its range', () => {
+      const ranges = [...listed].flatMap((id) => {
+        const match = /([\d.]+) to ([\d.]+) N·m/u.exec(content.tools.get(id)?.size.en ?? '')
+        return match ? [{from: Math.max(Number(match[1]), Number(match[2]) / 5), to: Number(match[2])}] : []
+      })
+      const torques = stepsOf(procedure).flatMap((step) =>
+        step.parts.flatMap((part) =>
+          part.kind === 'value' && part.value.id.endsWith('.torque') ? [part.value.id] : [],
+        ),
+      )
+      const without = torques.filter((id) => {
+        const result = pump?.get(id)?.result
+        const torque =
+          result?.kind === 'known' && result.quantity ? valueIn(result.quantity, 'N·m') : Number.NaN
+        return !ranges.some((range) => torque >= range.from && torque <= range.to)
+      })
+      expect(without).toEqual([])
+    })
+
+    test('lists the new O-rings, gaskets, plates and tab washers that its joints use up', () => {
+      const parts = new Set(procedure.parts.map((one) => one.part.id))
+      const tightened = new Set(
+        stepsOf(procedure).flatMap((step) =>
+          step.parts.flatMap((part) =>
+            part.kind === 'value' && part.value.id.endsWith('.torque') ? [part.value.id.split('.')[0]] : [],
+          ),
+        ),
+      )
+      const usedUp = new Map([
+        ['suction-cover-bolts', ['suction-cover-ring', 'suction-cover-washers']],
+        ['head-flange-bolts', ['head-flange-ring', 'head-flange-washers', 'spigot-ring']],
+        ['hub-bolts', ['hub-plates']],
+        ['hand-hole-bolts', ['hand-hole-ring']],
+        ['relief-flange-bolts', ['relief-gasket']],
+        ['vent-flange-bolts', ['vent-gasket']],
+      ])
+      const wanted = [...usedUp].flatMap(([joint, needs]) => (tightened.has(joint) ? needs : []))
+      expect(wanted.filter((part) => !parts.has(part))).toEqual([])
+    })
+  },
+)
+
+describe('the job of vessel one', () => {
+  test('isolates first, restores last and tests the cofferdam that it opened', () => {
+    expect(content.jobs.get('wear-ring-service')?.procedures.map((one) => one.id)).toEqual([
+      'isolation',
+      'wear-rings',
+      'tightness-test',
+      'restoration',
+    ])
+  })
+})

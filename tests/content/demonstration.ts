@@ -1,0 +1,47 @@
+import {fileURLToPath} from 'node:url'
+import {checkContent} from '../../src/check/check-content.ts'
+import {computeValues} from '../../src/compute/compute-values.ts'
+import type {ComputedValues} from '../../src/handbook-model/computed.ts'
+import type {Content} from '../../src/handbook-model/content.ts'
+import type {Procedure, RichText, Step} from '../../src/handbook-model/procedure.ts'
+import type {ContentFiles} from '../../src/messages/add-message.ts'
+import {readSources} from '../../src/read/read-sources.ts'
+
+/** The demonstration content of the repository, read, checked and computed once for a test file. */
+export interface Demonstration {
+  readonly content: Content
+  readonly values: ComputedValues
+  readonly files: ContentFiles
+}
+
+/**
+ * Reads `content/` of the repository.
+ *
+ * @throws {Error}
+ *   When a message stops the build; the messages are in the text.
+ */
+export async function demonstration(): Promise<Demonstration> {
+  const files: ContentFiles = new Map()
+  const folder = fileURLToPath(new URL('../../content', import.meta.url))
+  const content = checkContent(await readSources(folder, files), files)
+  if (!content) throw new Error([...files.values()].flatMap((file) => file.messages.map(String)).join('\n'))
+  return {content, values: computeValues(content, files), files}
+}
+
+/** The words of a rich text as one line; a value stands as one word. */
+export function wordsOf(text: RichText): string {
+  return text
+    .map((inline) => {
+      if (inline.kind === 'text') return inline.text
+      if (inline.kind === 'value') return 'VALUE'
+      return inline.kind === 'procedure' || inline.kind === 'term' ? inline.label : wordsOf(inline.children)
+    })
+    .join('')
+}
+
+/** All steps of a procedure in order. */
+export function stepsOf(procedure: Procedure): readonly Step[] {
+  return procedure.sections.flatMap((section) =>
+    section.items.flatMap((item) => (item.kind === 'step' ? [item] : [])),
+  )
+}
