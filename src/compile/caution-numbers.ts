@@ -25,10 +25,10 @@ export function cautionNumbers(desk: PumpDesk): CautionNumbers {
   }
 }
 
-/** Cautions of a step or section that stand on this pump, the highest word first. */
+/** Cautions of a step or section that stand on this pump, each once, the highest word first. */
 export function boundCautions(uses: readonly CautionUse[], desk: PumpDesk, numbers: CautionNumbers): readonly BoundCaution[] {
-  const standingOnes = uses.filter((use) => standing(use.when, desk).stands).map((use) => cautionOf(use.caution.id, desk))
-  const sorted = [...standingOnes].sort((a, b) => rank[a.word] - rank[b.word])
+  const ids = new Set(uses.filter((use) => standing(use.when, desk).stands).map((use) => use.caution.id))
+  const sorted = [...ids].map((id) => cautionOf(id, desk)).sort((a, b) => rank[a.word] - rank[b.word])
   return sorted.map((caution) => boundCaution(caution, numbers.numberOf(caution.id)))
 }
 

@@ -1,7 +1,8 @@
-import type {ComputedValue, PositionValues} from '../handbook-model/computed.ts'
+import {type ComputedValue, notKnownWords, type PositionValues} from '../handbook-model/computed.ts'
 import type {Content} from '../handbook-model/content.ts'
 import type {PositionHead} from '../handbook-model/pages.ts'
 import type {Design, Position, Tank, Vessel} from '../handbook-model/vessel-content.ts'
+import {printedText} from '../quantities/print-quantity.ts'
 import type {Facts} from './decide-condition.ts'
 import {factsOfPosition} from './facts-of-position.ts'
 
@@ -20,7 +21,7 @@ export interface PumpDesk {
 export function pumpDesk(content: Content, vessel: Vessel, position: Position, values: PositionValues): PumpDesk {
   const tank = found(vessel.tanks.find((one) => one.id === position.tank.id), `tank ${position.tank.id}`)
   const design = found(content.designs.get(position.design.id), `design ${position.design.id}`)
-  return {content, vessel, position, tank, design, values, facts: factsOfPosition(vessel, design, position)}
+  return {content, vessel, position, tank, design, values, facts: factsOfPosition(vessel, design, position, content.office.facts)}
 }
 
 /** A value of this pump by id. */
@@ -49,9 +50,9 @@ export function positionHead(desk: PumpDesk): PositionHead {
   }
 }
 
-/** A value as one text, NOT KNOWN where nobody knows it. */
+/** A value as one text, the words for not known where nobody knows it. */
 export function printedValue(value: ComputedValue): string {
   const {result} = value
-  if (result.kind === 'not-known') return 'NOT KNOWN'
-  return result.printed.unit === '' || result.printed.unit === '1' ? result.printed.figure : `${result.printed.figure} ${result.printed.unit}`
+  if (result.kind === 'not-known') return notKnownWords
+  return printedText(result.printed)
 }

@@ -1,18 +1,19 @@
 import type {JobPage, PartLine, ToolLine} from '../handbook-model/pages.ts'
 import type {Job} from '../handbook-model/office-content.ts'
 import type {Procedure} from '../handbook-model/procedure.ts'
-import {cautionNumbers} from './caution-numbers.ts'
+import {boundCautions, cautionNumbers} from './caution-numbers.ts'
 import {found, type PumpDesk, positionHead} from './desk.ts'
 import {isolationLines} from './isolation-lines.ts'
+import {filesOfProcedure, unique} from './made-from.ts'
 import {jobPath} from './page-paths.ts'
 import {partLines, procedureLine, toolLines} from './procedure-page.ts'
-import {standing} from './variant.ts'
+import {standingSections} from './standing-items.ts'
 import {wordsEn} from './words-en.ts'
 
 /** A job on one pump: its procedures in order, tools and parts summed against what is aboard. */
 export function jobPage(job: Job, desk: PumpDesk): JobPage {
   const procedures = job.procedures.map((reference) => found(desk.content.procedures.get(reference.id), `procedure ${reference.id}`))
-  const roles = new Set(procedures.flatMap(rolesOf))
+  const roles = new Set(procedures.flatMap((procedure) => rolesOf(procedure, desk)))
   return {
     kind: 'job',
     head: {
@@ -22,7 +23,7 @@ export function jobPage(job: Job, desk: PumpDesk): JobPage {
       title: job.title.en,
       language: 'en',
       position: positionHead(desk),
-      madeFrom: [job.place.path, ...procedures.map((one) => one.place.path), desk.design.place.path, desk.vessel.place.path],
+      madeFrom: unique([job.place.path, ...procedures.flatMap((one) => filesOfProcedure(one, desk))]),
     },
     purpose: job.purpose.en,
     interval: job.interval.en,
@@ -38,50 +39,77 @@ export function jobPage(job: Job, desk: PumpDesk): JobPage {
   }
 }
 
-function rolesOf(procedure: Procedure): readonly string[] {
-  return procedure.sections.flatMap((section) => section.items.flatMap((item) => (item.kind === 'step' ? item.parts.flatMap((part) => (part.kind === 'isolate' ? [part.role] : [])) : [])))
+function rolesOf(procedure: Procedure, desk: PumpDesk): readonly string[] {
+  const steps = standingSections(procedure, desk).flatMap(({items}) => items.flatMap((item) => (item.kind === 'step' ? [item.step] : [])))
+  return steps.flatMap((step) => step.parts.flatMap((part) => (part.kind === 'isolate' ? [part.role] : [])))
 }
 
 function jobTools(procedures: readonly Procedure[], desk: PumpDesk): JobPage['tools'] {
-  const lines = new Map<string, {line: ToolLine; usedIn: string[]}>()
+  const lines = new Map<string, {line: ToolLine; usedIn: readonly string[]}>()
   for (const procedure of procedures) {
     for (const line of toolLines(procedure, desk)) {
       const known = lines.get(line.id) ?? {line, usedIn: []}
       lines.set(line.id, {line: known.line, usedIn: [...known.usedIn, procedure.title]})
     }
   }
-  return [...lines.values()].map(({line, usedIn}) => {
-    const aboard = desk.vessel.toolsAboard.filter((one) => one.tool.id === line.id)
-    const place = [...new Set(aboard.map((one) => one.location.en))].join(', ')
-    return {...line, aboard: aboard.length > 0 ? wordsEn.aboard(aboard.length, place) : wordsEn.noneAboard, usedIn: usedIn.join(', ')}
-  })
+  return [...lines.values()].map(({line, usedIn}) => ({...line, aboard: toolAboard(line.id, desk), usedIn: usedIn.join(', ')}))
+}
+
+/** Numbers of the tool and where it lies. One entry may hold several pieces, so that entries are never counted. */
+function toolAboard(id: string, desk: PumpDesk): string {
+  const entries = desk.vessel.toolsAboard.filter((one) => one.tool.id === id)
+  if (entries.length === 0) return wordsEn.notListed
+  const places = new Set(entries.map((one) => one.location.en))
+  return [...places].map((place) => wordsEn.numbered(entries.filter((one) => one.location.en === place).map((one) => one.number), place)).join('; ')
+}
+
+/** A part with its need, summed over procedures; each unit of a part is a line of its own. */
+interface Need {
+  readonly line: PartLine
+  readonly quantity: number
+  readonly unit: string
+  readonly usedIn: readonly string[]
 }
 
 function jobParts(procedures: readonly Procedure[], desk: PumpDesk): JobPage['parts'] {
-  const lines = new Map<string, {line: PartLine; needed: number; unit: string; usedIn: string[]}>()
+  const needs = new Map<string, Need>()
   for (const procedure of procedures) {
     const made = partLines(procedure, desk)
     procedure.parts.forEach(({quantity, unit}, index) => {
-      const line = made[index]
-      if (!line) return
-      const known = lines.get(line.id) ?? {line, needed: 0, unit, usedIn: []}
-      lines.set(line.id, {line, needed: known.needed + quantity, unit, usedIn: [...known.usedIn, procedure.title]})
+      const line = found(made[index], `part line ${index}`)
+      const noun = wordsEn.nounOf(unit)
+      const key = `${line.id} ${noun}`
+      const before = needs.get(key)
+      needs.set(key, {
+        line: before?.line ?? line,
+        quantity: (before?.quantity ?? 0) + quantity,
+        unit: noun,
+        usedIn: [...(before?.usedIn ?? []), procedure.title],
+      })
     })
   }
-  return [...lines.values()].map(({line, needed, unit, usedIn}) => {
-    const aboard = desk.vessel.sparesAboard.filter((one) => one.part.id === line.id)
-    const quantity = aboard.reduce((sum, one) => sum + one.quantity, 0)
-    const place = [...new Set(aboard.map((one) => one.location.en))].join(', ')
-    return {...line, quantity: `${Math.round(needed * 100) / 100} ${unit}`, aboard: quantity > 0 ? wordsEn.aboard(quantity, place) : wordsEn.noneAboard, usedIn: usedIn.join(', ')}
-  })
+  return [...needs.values()].map(({line, quantity, unit, usedIn}) => ({
+    ...line,
+    quantity: wordsEn.amount(Math.round(quantity * 1e6) / 1e6, unit),
+    aboard: partAboard(line.id, desk),
+    usedIn: usedIn.join(', '),
+  }))
+}
+
+function partAboard(id: string, desk: PumpDesk): string {
+  const entries = desk.vessel.sparesAboard.filter((one) => one.part.id === id)
+  if (entries.length === 0) return wordsEn.notListed
+  const quantity = entries.reduce((sum, one) => sum + one.quantity, 0)
+  const places = new Set(entries.filter((one) => one.quantity > 0).map((one) => one.location.en))
+  return quantity > 0 ? wordsEn.aboard(quantity, [...places].join(', ')) : wordsEn.noneAboard
 }
 
 function cautionsOf(procedures: readonly Procedure[], desk: PumpDesk): JobPage['cautions'] {
   const numbers = cautionNumbers(desk)
   for (const procedure of procedures) {
-    for (const section of procedure.sections) {
-      const uses = [...section.cautions, ...section.items.flatMap((item) => (item.kind === 'step' ? item.cautions : []))]
-      for (const use of uses) if (standing(use.when, desk).stands) numbers.numberOf(use.caution.id)
+    for (const {section, items} of standingSections(procedure, desk)) {
+      boundCautions(section.cautions, desk, numbers)
+      for (const item of items) if (item.kind === 'step') boundCautions(item.step.cautions, desk, numbers)
     }
   }
   return numbers.used()

@@ -1,11 +1,13 @@
 import type {PartLine, ProcedureLine, ProcedurePage, ToolLine, ValueLine} from '../handbook-model/pages.ts'
-import type {Procedure, StepPart} from '../handbook-model/procedure.ts'
+import type {Procedure} from '../handbook-model/procedure.ts'
 import {boundSection, stepCounter} from './bind-step.ts'
-import {bindText, valuesInText} from './bind-text.ts'
+import {bindText} from './bind-text.ts'
 import {cautionNumbers} from './caution-numbers.ts'
 import {found, type PumpDesk, positionHead, valueOf} from './desk.ts'
+import {filesOfProcedure} from './made-from.ts'
 import {partLink, procedurePath, toolLink} from './page-paths.ts'
 import {valueLine} from './value-line.ts'
+import {valuesShown} from './values-shown.ts'
 import {wordsEn} from './words-en.ts'
 
 /** A procedure on one pump: what reads on screen and prints as the task sheet. */
@@ -22,7 +24,7 @@ export function procedurePage(procedure: Procedure, desk: PumpDesk): ProcedurePa
       title: procedure.title,
       language: 'en',
       position: positionHead(desk),
-      madeFrom: [procedure.place.path, desk.design.place.path, desk.vessel.place.path],
+      madeFrom: filesOfProcedure(procedure, desk),
     },
     activity: wordsEn.activities[procedure.activity],
     performedBy: procedure.performedBy.en,
@@ -57,7 +59,7 @@ export function toolLines(procedure: Procedure, desk: PumpDesk): readonly ToolLi
 export function partLines(procedure: Procedure, desk: PumpDesk): readonly PartLine[] {
   return procedure.parts.map(({part: reference, quantity, unit, note}) => {
     const part = found(desk.content.parts.get(reference.id), `part ${reference.id}`)
-    return {id: part.id, title: part.title.en, size: part.size.en, quantity: `${quantity} ${unit}`, note: note?.en ?? '', balloon: part.balloon ?? '', link: partLink(part.id, part.title.en)}
+    return {id: part.id, title: part.title.en, size: part.size.en, quantity: wordsEn.amount(quantity, unit), note: note?.en ?? '', balloon: part.balloon ?? '', link: partLink(part.id, part.title.en)}
   })
 }
 
@@ -72,20 +74,6 @@ export function procedureLine(procedure: Procedure, desk: PumpDesk): ProcedureLi
 }
 
 function valuesUsed(procedure: Procedure, desk: PumpDesk): readonly ValueLine[] {
-  return [...new Set(valueIdsOf(procedure))].map((id) => valueLine(valueOf(desk, id), desk))
-}
-
-/** Value ids that a procedure shows, in order, with repeats. */
-export function valueIdsOf(procedure: Procedure): readonly string[] {
-  return procedure.sections.flatMap((section) => [
-    ...section.intro.flatMap(valuesInText),
-    ...section.items.flatMap((item) => (item.kind === 'step' ? [...valuesInText(item.instruction), ...item.parts.flatMap(valueIdsOfPart)] : item.text.flatMap(valuesInText))),
-  ])
-}
-
-function valueIdsOfPart(part: StepPart): readonly string[] {
-  if (part.kind === 'value') return [part.value.id]
-  if (part.kind === 'wait') return [part.least.id]
-  if (part.kind === 'note') return valuesInText(part.text)
-  return part.kind === 'alternatives' ? part.items.flatMap((item) => valuesInText(item.text)) : []
+  const ids = new Set(valuesShown(procedure, desk).map((use) => use.value))
+  return [...ids].map((id) => valueLine(valueOf(desk, id), desk))
 }

@@ -1,32 +1,33 @@
 import type {Content} from '../handbook-model/content.ts'
 import type {PageLink} from '../handbook-model/pages.ts'
-import type {Procedure} from '../handbook-model/procedure.ts'
+import type {CautionUse, Procedure} from '../handbook-model/procedure.ts'
 import type {PumpDesk} from './desk.ts'
 import {elementId, procedurePath} from './page-paths.ts'
-import {valueIdsOf} from './procedure-page.ts'
+import {standingSections} from './standing-items.ts'
+import {type ValueUse, valuesShown} from './values-shown.ts'
 import {standing} from './variant.ts'
+import {wordsEn} from './words-en.ts'
 
-/** Every step of every procedure that calls for a caution, on the first pump where it stands. */
+/** Every section and step that calls for a caution, by its number on the first pump where it stands. */
 export function stepsWithCaution(caution: string, desks: readonly PumpDesk[]): readonly PageLink[] {
   return proceduresOf(desks).flatMap((procedure) => {
     const links = new Map<string, {link: PageLink; pumps: number}>()
     for (const desk of desks) {
-      for (const {id, text} of usesOf(caution, procedure, desk)) {
+      for (const {id, text} of cautionUses(caution, procedure, desk)) {
         const known = links.get(id)
         if (known) known.pumps += 1
-        else links.set(id, {link: {text: `${procedure.title}: ${text}`, path: procedurePath(desk.position.id, procedure.id), fragment: elementId(procedure.id, id)}, pumps: 1})
+        else links.set(id, {link: {text, path: procedurePath(desk.position.id, procedure.id), fragment: elementId(procedure.id, id)}, pumps: 1})
       }
     }
-    return [...links.values()].map(({link, pumps}) => ({...link, text: `${link.text} (${pumps} of ${desks.length} pumps)`}))
+    return [...links.values()].map(({link, pumps}) => ({...link, text: wordsEn.onPumps(link.text, pumps, desks.length)}))
   })
 }
 
-function usesOf(caution: string, procedure: Procedure, desk: PumpDesk): readonly {id: string; text: string}[] {
-  return procedure.sections.flatMap((section) => {
-    if (!standing(section.when, desk).stands) return []
-    const stands = (uses: typeof section.cautions): boolean => uses.some((use) => use.caution.id === caution && standing(use.when, desk).stands)
-    const own = stands(section.cautions) ? [{id: section.id, text: `section ${section.title.toLowerCase()}`}] : []
-    const steps = section.items.flatMap((item) => (item.kind === 'step' && standing(item.when, desk).stands && stands(item.cautions) ? [{id: item.id, text: `step ${item.id.replaceAll('-', ' ')}`}] : []))
+function cautionUses(caution: string, procedure: Procedure, desk: PumpDesk): readonly {id: string; text: string}[] {
+  const stands = (uses: readonly CautionUse[]): boolean => uses.some((use) => use.caution.id === caution && standing(use.when, desk).stands)
+  return standingSections(procedure, desk).flatMap(({section, items}) => {
+    const own = stands(section.cautions) ? [{id: section.id, text: wordsEn.atSection(procedure.title, section.title)}] : []
+    const steps = items.flatMap((item) => (item.kind === 'step' && stands(item.step.cautions) ? [{id: item.step.id, text: wordsEn.atStep(procedure.title, item.number)}] : []))
     return [...own, ...steps]
   })
 }
@@ -38,11 +39,22 @@ export function proceduresUsing(uses: (procedure: Procedure) => boolean, desks: 
   return proceduresOf(desks).filter(uses).map((procedure) => ({text: procedure.title, path: procedurePath(first.position.id, procedure.id)}))
 }
 
-/** Procedures that show a value. */
+/** Every place of this pump's procedures that shows a value: step, hold point, section, or the page where it stands outside them. */
 export function proceduresShowing(value: string, desk: PumpDesk): readonly PageLink[] {
-  return proceduresOf([desk])
-    .filter((procedure) => valueIdsOf(procedure).includes(value))
-    .map((procedure) => ({text: procedure.title, path: procedurePath(desk.position.id, procedure.id)}))
+  return proceduresOf([desk]).flatMap((procedure) => {
+    const places = valuesShown(procedure, desk).filter((use) => use.value === value)
+    const links = new Map(places.map((use) => [use.at?.id ?? '', linkOf(use, procedure, desk)]))
+    return [...links.values()]
+  })
+}
+
+function linkOf({at}: ValueUse, procedure: Procedure, desk: PumpDesk): PageLink {
+  const path = procedurePath(desk.position.id, procedure.id)
+  if (!at) return {text: procedure.title, path}
+  const fragment = elementId(procedure.id, at.id)
+  if (at.kind === 'step') return {text: wordsEn.atStep(procedure.title, at.number), path, fragment}
+  const words = at.kind === 'section' ? wordsEn.atSection : wordsEn.atHold
+  return {text: words(procedure.title, at.title), path, fragment}
 }
 
 /** Procedures of a vessel's pumps in order of their ids. */

@@ -16,7 +16,7 @@ export function valueLine(value: ComputedValue, desk: PumpDesk): ValueLine {
     unit: known ? (result.printed.unit === '1' ? '' : result.printed.unit) : '',
     known,
     more: known ? (result.more ?? []) : [],
-    condition: known ? (value.condition ?? '') : `missing: ${result.missing.join('; ')}`,
+    condition: known ? (value.condition ?? '') : wordsEn.missing(result.missing),
     basis: value.calculation ? value.calculation.name.replaceAll('-', ' ') : 'stated',
     mark: markOf(value, desk),
     link: valueLink(desk.position.id, value.id, value.title),
@@ -33,7 +33,8 @@ function markOf(value: ComputedValue, desk: PumpDesk): string {
 /** A limit with its figure and the rule that governs it. */
 export function limitLine(limit: Limit, desk: PumpDesk): LimitLine {
   const value = valueOf(desk, limit.value.id)
-  const known = value.result.kind === 'known'
+  const {result} = value
+  const known = result.kind === 'known'
   return {
     id: limit.id,
     title: limit.title.en,
@@ -41,7 +42,7 @@ export function limitLine(limit: Limit, desk: PumpDesk): LimitLine {
     known,
     outside: limit.outside,
     action: limit.action.en,
-    because: known ? (value.condition ?? '') : '',
+    because: known ? (value.condition ?? '') : wordsEn.missing(result.missing),
   }
 }
 

@@ -11,23 +11,56 @@ export function standing(when: WrittenCondition | undefined, desk: PumpDesk): St
   if (!when) return {stands: true}
   const truth = decideCondition(when.condition, desk.facts)
   if (truth === 'false') return {stands: false}
-  return truth === 'true' ? {stands: true} : {stands: true, variant: conditionWords(when, desk)}
+  return truth === 'true' ? {stands: true} : {stands: true, variant: wordsEn.onlyIf(conditionWords(when.condition, desk))}
 }
 
-/** Condition in words of the facts: "only if backstop is fitted". */
-function conditionWords(when: WrittenCondition, desk: PumpDesk): string {
-  const {condition} = when
-  if (condition.kind !== 'equals') return wordsEn.onlyIf(factTitle(firstFact(condition), desk), `as in: ${when.text}`)
-  const fact = desk.content.office.facts.find((one) => one.id === condition.fact)
-  const value = fact?.values.find((one) => one.id === condition.value)
-  return wordsEn.onlyIf(fact?.title.en ?? condition.fact, value?.title.en ?? condition.value)
+/** Condition in words of the facts; what is settled on this pump is left out, so that only the open question is put. */
+function conditionWords(condition: Condition, desk: PumpDesk): string {
+  switch (condition.kind) {
+    case 'equals':
+      return wordsEn.factIs(factTitle(condition.fact, desk), [valueTitle(condition.fact, condition.value, desk)])
+    case 'differs':
+      return wordsEn.factIsNot(factTitle(condition.fact, desk), [valueTitle(condition.fact, condition.value, desk)])
+    case 'in':
+      return wordsEn.factIs(factTitle(condition.fact, desk), condition.values.map((value) => valueTitle(condition.fact, value, desk)))
+    case 'known':
+      return wordsEn.factIsKnown(factTitle(condition.fact, desk))
+    case 'not':
+      return negationWords(condition.operand, desk)
+    case 'and':
+    case 'or': {
+      const open = condition.operands.filter((one) => decideCondition(one, desk.facts) === 'unknown')
+      const words = open.map((one) => (open.length > 1 && isJoined(one) ? `(${conditionWords(one, desk)})` : conditionWords(one, desk)))
+      return words.join(wordsEn.joints[condition.kind])
+    }
+    default:
+      return neverReached(condition)
+  }
 }
 
-function firstFact(condition: Condition): string {
-  if (condition.kind === 'and' || condition.kind === 'or') return condition.operands.map(firstFact)[0] ?? ''
-  return condition.kind === 'not' ? firstFact(condition.operand) : condition.fact
+function negationWords(operand: Condition, desk: PumpDesk): string {
+  if (operand.kind === 'not') return conditionWords(operand.operand, desk)
+  if (operand.kind === 'equals') return conditionWords({...operand, kind: 'differs'}, desk)
+  if (operand.kind === 'differs') return conditionWords({...operand, kind: 'equals'}, desk)
+  if (operand.kind === 'in') {
+    return wordsEn.factIsNot(factTitle(operand.fact, desk), operand.values.map((value) => valueTitle(operand.fact, value, desk)))
+  }
+  return wordsEn.notSo(conditionWords(operand, desk))
+}
+
+function isJoined(condition: Condition): boolean {
+  return condition.kind === 'and' || condition.kind === 'or'
 }
 
 function factTitle(id: string, desk: PumpDesk): string {
   return desk.content.office.facts.find((one) => one.id === id)?.title.en ?? id
+}
+
+function valueTitle(fact: string, value: string, desk: PumpDesk): string {
+  const declared = desk.content.office.facts.find((one) => one.id === fact)
+  return declared?.values.find((one) => one.id === value)?.title.en ?? value
+}
+
+function neverReached(value: never): never {
+  throw new Error(`Unexpected condition ${JSON.stringify(value)}`)
 }

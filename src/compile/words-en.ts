@@ -1,6 +1,7 @@
 import type {SignalWord} from '../handbook-model/office-content.ts'
 import type {Procedure} from '../handbook-model/procedure.ts'
 import type {IsolationPoint, IsolationRoleName} from '../handbook-model/vessel-content.ts'
+import {units} from '../quantities/units.ts'
 
 /** English words of the page models; another language is another file of this shape. */
 export const wordsEn = {
@@ -52,9 +53,32 @@ export const wordsEn = {
     'A value that nobody knows prints as NOT KNOWN - MEASURE AND REPORT. Do not guess it.',
   ],
   nameplate: (serial: string): string => `Read the nameplate: ________ = ${serial}? If not: STOP. This sheet is not for this pump.`,
-  onlyIf: (fact: string, value: string): string => `only if ${fact} is ${value}`,
+  onlyIf: (condition: string): string => `only if ${condition}`,
+  factIs: (fact: string, values: readonly string[]): string => `${fact} is ${values.join(' or ')}`,
+  factIsNot: (fact: string, values: readonly string[]): string => `${fact} is ${values.length > 1 ? `none of: ${values.join(', ')}` : `not ${values.join('')}`}`,
+  factIsKnown: (fact: string): string => `${fact} is known`,
+  notSo: (condition: string): string => `it is not so that ${condition}`,
+  joints: {and: ' and ', or: ' or '},
+  missing: (what: readonly string[]): string => `missing: ${what.join('; ')}`,
+  atStep: (procedure: string, number: number): string => `${procedure} · step ${number}`,
+  atSection: (procedure: string, section: string): string => `${procedure} · section ${section.toLowerCase()}`,
+  atHold: (procedure: string, hold: string): string => `${procedure} · hold point ${hold.toLowerCase()}`,
+  onPumps: (place: string, pumps: number, all: number): string => `${place} (${pumps} of ${all} pumps)`,
+  nounOf,
+  amount: (quantity: number, unit: string): string => `${quantity} ${quantity === 1 || isMeasure(unit) ? nounOf(unit) : `${nounOf(unit)}s`}`,
   people: (count: number): string => (count === 1 ? '1 person' : `${count} persons`),
   hours: (hours: number): string => `${hours} h (est)`,
   aboard: (quantity: number, place: string): string => `${quantity} aboard (${place})`,
   noneAboard: 'none aboard: bring from shore',
+  notListed: 'NOT KNOWN: not on the list of what is aboard',
+  numbered: (numbers: readonly string[], place: string): string => `${numbers.join(', ')} (${place})`,
 } as const
+
+/** Unit of a quantity of parts in its singular: `pieces` and `piece` are one unit, `kg` stays. */
+function nounOf(unit: string): string {
+  return isMeasure(unit) ? unit : unit.replace(/s$/u, '')
+}
+
+function isMeasure(unit: string): boolean {
+  return units.some((one) => one.symbol === unit)
+}
