@@ -3,7 +3,7 @@ import type {HoldPoint, Procedure, Reading, DerivedReading, Section, Step, StepP
 import {bindText} from './bind-text.ts'
 import {boundFigure} from './bound-figure.ts'
 import {boundCautions, type CautionNumbers} from './caution-numbers.ts'
-import {found, type PumpDesk, valueOf} from './desk.ts'
+import {found, type PumpDesk, pumpValue} from './desk.ts'
 import {isolationLines} from './isolation-lines.ts'
 import {elementId} from './page-paths.ts'
 import {limitLines, valueLine} from './value-line.ts'
@@ -29,10 +29,16 @@ export function boundSection(section: Section, procedure: Procedure, desk: PumpD
   const recalls: readonly CautionLine[] = cautions.map(({number, word, title, link}) => ({number, word, title, link}))
   const items = section.items.flatMap((item): readonly BoundItem[] => {
     const bound = item.kind === 'step' ? boundStep(item, procedure, desk, numbers, steps, recalls) : boundHold(item, procedure, desk)
-    return bound ? [stands.variant && !bound.variant ? {...bound, variant: stands.variant} : bound] : []
+    return bound ? [withVariants(bound, [stands.variant, bound.variant])] : []
   })
   if (items.length === 0) return undefined
   return {id: elementId(procedure.id, section.id), title: section.title, intro: section.intro.map((text) => bindText(text, desk)), cautions, items}
+}
+
+/** An item under the condition of its section and its own. */
+function withVariants(item: BoundItem, variants: readonly (string | undefined)[]): BoundItem {
+  const words = variants.filter((one) => one !== undefined)
+  return words.length === 0 ? item : {...item, variant: words.join(', ')}
 }
 
 function boundStep(step: Step, procedure: Procedure, desk: PumpDesk, numbers: CautionNumbers, steps: StepCounter, recalls: readonly CautionLine[]): BoundStep | undefined {
@@ -75,12 +81,12 @@ function boundPart(part: StepPart, procedure: Procedure, desk: PumpDesk): readon
     case 'note':
       return [{kind: 'note', text: bindText(part.text, desk)}]
     case 'value':
-      return [{kind: 'value', ...variant, line: valueLine(valueOf(desk, part.value.id), desk)}]
+      return [{kind: 'value', ...variant, line: valueLine(pumpValue(desk, part.value.id), desk)}]
     case 'reading':
     case 'derived':
       return [{...boundReading(part, procedure, desk), ...variant}]
     case 'wait':
-      return [{kind: 'wait', id: elementId(procedure.id, part.id), least: valueLine(valueOf(desk, part.least.id), desk), missed: part.missed}]
+      return [{kind: 'wait', id: elementId(procedure.id, part.id), least: valueLine(pumpValue(desk, part.least.id), desk), missed: part.missed}]
     case 'repeat':
       return [{kind: 'repeat', until: part.until, boxes: part.times ?? 0}]
     case 'alternatives':
@@ -88,7 +94,7 @@ function boundPart(part: StepPart, procedure: Procedure, desk: PumpDesk): readon
     case 'second-person':
       return [{kind: 'second-person', id: elementId(procedure.id, part.id), what: part.what}]
     case 'figure':
-      return [{kind: 'figure', ...variant, figure: boundFigure(part.figure, part.caption, desk)}]
+      return [{kind: 'figure', ...variant, figure: boundFigure(elementId(procedure.id, part.figure.replace(':', '-')), part.figure, part.caption, desk)}]
     case 'isolate':
     case 'restore': {
       const role = found(desk.position.isolation.find((one) => one.role === part.role), `isolation ${part.role}`)

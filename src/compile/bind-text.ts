@@ -1,7 +1,7 @@
 import {notKnownWords} from '../handbook-model/computed.ts'
 import type {BoundInline, BoundText} from '../handbook-model/pages.ts'
 import type {RichText} from '../handbook-model/procedure.ts'
-import {found, printedValue, type PumpDesk, valueOf} from './desk.ts'
+import {found, printedValue, type PumpDesk, pumpValue} from './desk.ts'
 import {elementId, explanationPath, procedurePath, wordsPath} from './page-paths.ts'
 
 /** Fills the holes of a text for one pump: values become figures, references become links. */
@@ -14,7 +14,7 @@ export function bindText(text: RichText, desk: PumpDesk): BoundText {
       case 'emphasis':
         return {kind: inline.kind, children: bindText(inline.children, desk)}
       case 'value': {
-        const value = valueOf(desk, inline.value.id)
+        const value = pumpValue(desk, inline.value.id)
         const known = value.result.kind === 'known'
         return {kind: 'value', text: known ? printedValue(value) : notKnownWords, path: `${explanationPath(desk.position.id, value.id)}#${elementId('value', value.id)}`, known}
       }

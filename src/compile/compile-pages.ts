@@ -1,11 +1,13 @@
 import type {ComputedValues} from '../handbook-model/computed.ts'
 import type {Content} from '../handbook-model/content.ts'
-import type {HandbookPages, Page, PlanTank, StartPage, VesselHead} from '../handbook-model/pages.ts'
+import type {HandbookPages, Page, StartPage, VesselHead} from '../handbook-model/pages.ts'
 import type {Vessel} from '../handbook-model/vessel-content.ts'
 import {found, type PumpDesk, pumpDesk} from './desk.ts'
 import {jobPage} from './job-page.ts'
 import {cautionsPage, partsPage, sourcesPage, toolsPage, wordsPage} from './library-pages.ts'
+import {filesOfPump, unique} from './made-from.ts'
 import {positionPath, startPath} from './page-paths.ts'
+import {planTanks} from './plan-tanks.ts'
 import {positionPage} from './position-page.ts'
 import {procedurePage} from './procedure-page.ts'
 import {proceduresOf} from './used-in.ts'
@@ -62,31 +64,10 @@ function vesselHead(vessel: Vessel, content: Content): VesselHead {
   }
 }
 
-/** Tanks in hundredths of the plan: the bow, at the highest frame, to the left. */
-function planTanks(vessel: Vessel): readonly PlanTank[] {
-  const frames = vessel.tanks.flatMap((tank) => [tank.plan.fromFrame, tank.plan.toFrame])
-  const aft = Math.min(...frames)
-  const fore = Math.max(...frames)
-  const along = (frame: number): number => Math.round(((fore - frame) / (fore - aft || 1)) * 1000) / 10
-  const across = (side: number): number => Math.round(((1 + side) / 2) * 1000) / 10
-  return vessel.tanks.map((tank) => {
-    const position = vessel.positions.find((one) => one.tank.id === tank.id)
-    return {
-      id: tank.id,
-      tag: tank.tag,
-      left: along(Math.max(tank.plan.fromFrame, tank.plan.toFrame)),
-      right: along(Math.min(tank.plan.fromFrame, tank.plan.toFrame)),
-      top: 100 - across(Math.max(tank.plan.fromSide, tank.plan.toSide)),
-      bottom: 100 - across(Math.min(tank.plan.fromSide, tank.plan.toSide)),
-      ...(position ? {position: {id: position.id, tag: position.tag, path: positionPath(position.id)}} : {}),
-    }
-  })
-}
-
 function startPage(vessel: Vessel, desks: readonly PumpDesk[], content: Content): StartPage {
   return {
     kind: 'start',
-    head: {id: `${vessel.id}/start`, shownAs: 'start', path: startPath, title: `Pump handbook of ${vessel.name.en}`, language: 'en', madeFrom: [vessel.place.path, 'office.yaml']},
+    head: {id: `${vessel.id}/start`, shownAs: 'start', path: startPath, title: `Pump handbook of ${vessel.name.en}`, language: 'en', madeFrom: unique([...desks.flatMap(filesOfPump), ...[...content.jobs.values()].map((job) => job.place.path)])},
     positions: desks.map((desk) => ({
       link: {text: desk.position.tag, path: positionPath(desk.position.id)},
       serial: desk.position.serial,

@@ -25,7 +25,7 @@ export function pumpDesk(content: Content, vessel: Vessel, position: Position, v
 }
 
 /** A value of this pump by id. */
-export function valueOf(desk: PumpDesk, id: string): ComputedValue {
+export function pumpValue(desk: PumpDesk, id: string): ComputedValue {
   return found(desk.values.get(id), `value ${id}`)
 }
 
@@ -44,8 +44,8 @@ export function positionHead(desk: PumpDesk): PositionHead {
     serial: desk.position.serial,
     design: desk.design.title.en,
     variant: desk.design.variant.en,
-    stackLength: printedValue(valueOf(desk, 'cofferdam.stack-length')),
-    tankVolume: printedValue(valueOf(desk, 'tank.volume')),
+    stackLength: printedValue(pumpValue(desk, 'cofferdam.stack-length')),
+    tankVolume: printedValue(pumpValue(desk, 'tank.volume')),
     critical: desk.position.critical,
   }
 }

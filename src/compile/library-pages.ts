@@ -1,15 +1,18 @@
 import type {Content} from '../handbook-model/content.ts'
 import type {CautionsPage, PageHead, PageLink, PartsPage, SourcesPage, ToolsPage, WordsPage} from '../handbook-model/pages.ts'
+import type {Source} from '../handbook-model/office-content.ts'
 import {boundCaution} from './caution-numbers.ts'
 import {found, type PumpDesk} from './desk.ts'
-import {cautionLink, cautionsPath, elementId, partsPath, explanationPath, sourceLink, sourcesPath, toolsPath, wordsPath} from './page-paths.ts'
-import {proceduresUsing, stepsWithCaution} from './used-in.ts'
+import {unique} from './made-from.ts'
+import {cautionLink, cautionsPath, elementId, partsPath, sourceLink, sourcesPath, toolsPath, valueLink, wordsPath} from './page-paths.ts'
+import {proceduresOf, proceduresUsing, stepsWithCaution} from './used-in.ts'
 import {wordsEn} from './words-en.ts'
 import {writtenDatum} from './written-datum.ts'
 
 function headOf(desks: readonly PumpDesk[], name: string, path: string, title: string, madeFrom: readonly string[]): PageHead {
-  const {vessel} = found(desks[0], 'a pump')
-  return {id: `${vessel.id}/${name}`, shownAs: title.toLowerCase(), path, title, language: 'en', madeFrom: [vessel.place.path, ...madeFrom]}
+  const {vessel, content} = found(desks[0], 'a pump')
+  const {office} = content
+  return {id: `${vessel.id}/${name}`, shownAs: title.toLowerCase(), path, title, language: 'en', madeFrom: unique([vessel.place.path, office.place.path, ...madeFrom])}
 }
 
 function contentOf(desks: readonly PumpDesk[]): Content {
@@ -25,12 +28,12 @@ export function cautionsPage(desks: readonly PumpDesk[]): CautionsPage {
   })
   return {
     kind: 'cautions',
-    head: headOf(desks, 'cautions', cautionsPath, 'Cautions and signal words', used.map(({caution}) => caution.place.path)),
+    head: headOf(desks, 'cautions', cautionsPath, 'Cautions and signal words', [...used.flatMap(({caution}) => [caution.place.path, sourceOf(caution.source.id, content).place.path]), ...filesOfProcedures(desks)]),
     words: wordsEn.signalWords,
     cautions: used.map(({caution, usedIn}, index) => ({
       caution: boundCaution(caution, index + 1),
       residualRisk: caution.residualRisk.en,
-      source: sourceLink(caution.source.id, content.sources.get(caution.source.id)?.title.en ?? caution.source.id),
+      source: sourceLink(caution.source.id, sourceOf(caution.source.id, content).title.en),
       usedIn,
     })),
   }
@@ -43,7 +46,7 @@ export function toolsPage(desks: readonly PumpDesk[]): ToolsPage {
     const instrument = tool.instrument ? `reads to ${writtenDatum(tool.instrument.graduation)}, ± ${writtenDatum(tool.instrument.uncertainty)}` : ''
     return usedIn.length > 0 ? [{id: elementId('tool', tool.id), title: tool.title.en, size: tool.size.en, instrument, usedIn}] : []
   })
-  return {kind: 'tools', head: headOf(desks, 'tools', toolsPath, 'Tools and instruments', ['tools.yaml']), tools}
+  return {kind: 'tools', head: headOf(desks, 'tools', toolsPath, 'Tools and instruments', [...contentOf(desks).tools.values()].map((tool) => tool.place.path).concat(filesOfProcedures(desks))), tools}
 }
 
 /** Spare parts and consumables that the procedures of this vessel use. */
@@ -52,17 +55,17 @@ export function partsPage(desks: readonly PumpDesk[]): PartsPage {
     const usedIn = proceduresUsing((procedure) => procedure.parts.some((one) => one.part.id === part.id), desks)
     return usedIn.length > 0 ? [{id: elementId('part', part.id), title: part.title.en, size: part.size.en, class: wordsEn.partClasses[part.class], balloon: part.balloon ?? '', usedIn}] : []
   })
-  return {kind: 'parts', head: headOf(desks, 'parts', partsPath, 'Spare parts and consumables', ['parts.yaml']), parts}
+  return {kind: 'parts', head: headOf(desks, 'parts', partsPath, 'Spare parts and consumables', [...contentOf(desks).parts.values()].map((part) => part.place.path).concat(filesOfProcedures(desks))), parts}
 }
 
 /** Sources that values and cautions of this vessel stand on. */
 export function sourcesPage(desks: readonly PumpDesk[]): SourcesPage {
   const content = contentOf(desks)
-  const first = found(desks[0], 'a pump')
+  const inUse = [...content.cautions.values()].filter((caution) => stepsWithCaution(caution.id, desks).length > 0)
+  const filesOfUse = [...desks.map((desk) => desk.design.place.path), ...inUse.map((caution) => caution.place.path)]
   const sources = [...content.sources.values()].flatMap((source) => {
-    const values = [...first.values.values()].filter((value) => value.sources.some((use) => use.source === source.id))
-    const ofValues: readonly PageLink[] = values.map((value) => ({text: value.title, path: explanationPath(first.position.id, value.id), fragment: elementId('value', value.id)}))
-    const ofCautions = [...content.cautions.values()].filter((caution) => caution.source.id === source.id && stepsWithCaution(caution.id, desks).length > 0).map((caution) => cautionLink(caution.id, caution.title.en))
+    const ofValues = valuesOn(source.id, desks)
+    const ofCautions = inUse.filter((caution) => caution.source.id === source.id).map((caution) => cautionLink(caution.id, caution.title.en))
     return [
       {
         id: elementId('source', source.id),
@@ -74,11 +77,31 @@ export function sourcesPage(desks: readonly PumpDesk[]): SourcesPage {
       },
     ]
   })
-  return {kind: 'sources', head: headOf(desks, 'sources', sourcesPath, 'Sources', ['sources.yaml']), sources}
+  return {kind: 'sources', head: headOf(desks, 'sources', sourcesPath, 'Sources', [...content.sources.values()].map((source) => source.place.path).concat(filesOfUse)), sources}
 }
 
 /** One word for each thing. */
 export function wordsPage(desks: readonly PumpDesk[]): WordsPage {
   const terms = [...contentOf(desks).terms.values()].map((term) => ({id: elementId('term', term.id), term: term.term.en, meaning: term.meaning.en, notUsed: term.notUsed}))
-  return {kind: 'words', head: headOf(desks, 'words', wordsPath, 'Words used here', ['terms.yaml']), terms}
+  return {kind: 'words', head: headOf(desks, 'words', wordsPath, 'Words used here', [...contentOf(desks).terms.values()].map((term) => term.place.path)), terms}
+}
+
+/** Each value that stands on a source, linked on the first pump where it does. */
+function valuesOn(source: string, desks: readonly PumpDesk[]): readonly PageLink[] {
+  const links = new Map<string, PageLink>()
+  for (const desk of desks) {
+    for (const value of desk.values.values()) {
+      if (links.has(value.id) || !value.sources.some((use) => use.source === source)) continue
+      links.set(value.id, valueLink(desk.position.id, value.id, value.title))
+    }
+  }
+  return [...links.values()]
+}
+
+function sourceOf(id: string, content: Content): Source {
+  return found(content.sources.get(id), `source ${id}`)
+}
+
+function filesOfProcedures(desks: readonly PumpDesk[]): readonly string[] {
+  return proceduresOf(desks).map((procedure) => procedure.place.path)
 }

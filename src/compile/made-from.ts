@@ -1,6 +1,6 @@
 import type {ComputedValue} from '../handbook-model/computed.ts'
 import type {CautionUse, Procedure, RichText, Step} from '../handbook-model/procedure.ts'
-import {found, type PumpDesk, valueOf} from './desk.ts'
+import {found, type PumpDesk, pumpValue} from './desk.ts'
 import {standingSections} from './standing-items.ts'
 import {valuesShown} from './values-shown.ts'
 import {standing} from './variant.ts'
@@ -43,7 +43,7 @@ export function filesOfProcedure(procedure: Procedure, desk: PumpDesk): readonly
           : item.hold.text.flatMap((text) => filesOfText(text, desk)),
       ),
     ]),
-    ...valuesShown(procedure, desk).flatMap((use) => filesOfValue(valueOf(desk, use.value), desk)),
+    ...valuesShown(procedure, desk).flatMap((use) => filesOfValue(pumpValue(desk, use.value), desk)),
   ])
 }
 

@@ -1,6 +1,10 @@
-import type {PositionPage} from '../handbook-model/pages.ts'
-import {type PumpDesk, positionHead, valueOf} from './desk.ts'
+import {notKnownWords} from '../handbook-model/computed.ts'
+import type {FactDeclaration} from '../handbook-model/office-content.ts'
+import type {Field, PositionPage} from '../handbook-model/pages.ts'
+import type {FactValue} from '../handbook-model/vessel-content.ts'
+import {type PumpDesk, positionHead, pumpValue} from './desk.ts'
 import {isolationLines} from './isolation-lines.ts'
+import {filesOfPump, filesOfValue, unique} from './made-from.ts'
 import {jobPath, positionPath, positionValuesPath, torquesPath} from './page-paths.ts'
 import {procedureLine} from './procedure-page.ts'
 import {proceduresOf} from './used-in.ts'
@@ -9,6 +13,7 @@ import {limitLine, valueLine} from './value-line.ts'
 /** A pump position: identity, as fitted, ratings, limits, isolation points, jobs and procedures. */
 export function positionPage(desk: PumpDesk): PositionPage {
   const {position, design, content, vessel} = desk
+  const ratings = design.ratings.map((rating) => pumpValue(desk, `rating.${rating.id}`))
   return {
     kind: 'position',
     head: {
@@ -18,22 +23,19 @@ export function positionPage(desk: PumpDesk): PositionPage {
       title: `Pump ${position.tag}`,
       language: 'en',
       position: positionHead(desk),
-      madeFrom: [vessel.place.path, design.place.path],
+      madeFrom: unique([
+        ...filesOfPump(desk),
+        ...[...content.jobs.values(), ...proceduresOf([desk])].map((one) => one.place.path),
+        ...ratings.flatMap((value) => filesOfValue(value, desk)),
+        ...design.limits.flatMap((limit) => filesOfValue(pumpValue(desk, limit.value.id), desk)),
+      ]),
     },
     description: design.description.en,
     intendedUse: design.intendedUse.en,
     misuse: design.misuse.en,
-    asFitted: position.facts.map((fact) => {
-      const declared = content.office.facts.find((one) => one.id === fact.fact.id)
-      const value = declared?.values.find((one) => one.id === fact.value)
-      return {
-        label: declared?.title.en ?? fact.fact.id,
-        text: fact.value === undefined ? `NOT KNOWN - MEASURE AND REPORT (${fact.reason ?? ''})` : (value?.title.en ?? fact.value),
-        known: fact.value !== undefined,
-      }
-    }),
+    asFitted: fittedFields(desk),
     components: position.components.map((component) => ({label: component.kind, text: component.serial})),
-    ratings: design.ratings.map((rating) => valueLine(valueOf(desk, `rating.${rating.id}`), desk)),
+    ratings: ratings.map((value) => valueLine(value, desk)),
     limits: design.limits.map((limit) => limitLine(limit, desk)),
     isolation: position.isolation.flatMap(isolationLines),
     jobs: [...content.jobs.values()].map((job) => ({link: {text: job.title.en, path: jobPath(position.id, job.id)}, purpose: job.purpose.en, interval: job.interval.en})),
@@ -43,4 +45,20 @@ export function positionPage(desk: PumpDesk): PositionPage {
       {text: `Bolted joints of ${position.tag}`, path: torquesPath(position.id)},
     ],
   }
+}
+
+/** Facts as fitted: every fact declared for a position, also where the vessel file does not mention it. */
+function fittedFields({position, content}: PumpDesk): readonly Field[] {
+  const declared = content.office.facts.filter((one) => one.scope === 'position')
+  const others = position.facts.filter((fact) => !declared.some((one) => one.id === fact.fact.id))
+  return [
+    ...declared.map((one) => fittedField(one.id, position.facts.find((fact) => fact.fact.id === one.id), one)),
+    ...others.map((fact) => fittedField(fact.fact.id, fact, content.office.facts.find((one) => one.id === fact.fact.id))),
+  ]
+}
+
+function fittedField(id: string, fact: FactValue | undefined, declared: FactDeclaration | undefined): Field {
+  const label = declared?.title.en ?? id
+  if (fact?.value === undefined) return {label, text: fact?.reason ? `${notKnownWords} (${fact.reason})` : notKnownWords, known: false}
+  return {label, text: declared?.values.find((one) => one.id === fact.value)?.title.en ?? fact.value, known: true}
 }

@@ -3,7 +3,7 @@ import type {Procedure} from '../handbook-model/procedure.ts'
 import {boundSection, stepCounter} from './bind-step.ts'
 import {bindText} from './bind-text.ts'
 import {cautionNumbers} from './caution-numbers.ts'
-import {found, type PumpDesk, positionHead, valueOf} from './desk.ts'
+import {found, type PumpDesk, positionHead, pumpValue} from './desk.ts'
 import {filesOfProcedure} from './made-from.ts'
 import {partLink, procedurePath, toolLink} from './page-paths.ts'
 import {valueLine} from './value-line.ts'
@@ -75,5 +75,5 @@ export function procedureLine(procedure: Procedure, desk: PumpDesk): ProcedureLi
 
 function valuesUsed(procedure: Procedure, desk: PumpDesk): readonly ValueLine[] {
   const ids = new Set(valuesShown(procedure, desk).map((use) => use.value))
-  return [...ids].map((id) => valueLine(valueOf(desk, id), desk))
+  return [...ids].map((id) => valueLine(pumpValue(desk, id), desk))
 }

@@ -1,7 +1,7 @@
 import {type ComputedValue, notKnownWords} from '../handbook-model/computed.ts'
 import type {LimitLine, ValueLine} from '../handbook-model/pages.ts'
 import type {Limit} from '../handbook-model/vessel-content.ts'
-import {found, type PumpDesk, printedValue, valueOf} from './desk.ts'
+import {found, type PumpDesk, printedValue, pumpValue} from './desk.ts'
 import {valueLink} from './page-paths.ts'
 import {wordsEn} from './words-en.ts'
 
@@ -32,7 +32,7 @@ function markOf(value: ComputedValue, desk: PumpDesk): string {
 
 /** A limit with its figure and the rule that governs it. */
 export function limitLine(limit: Limit, desk: PumpDesk): LimitLine {
-  const value = valueOf(desk, limit.value.id)
+  const value = pumpValue(desk, limit.value.id)
   const {result} = value
   const known = result.kind === 'known'
   return {

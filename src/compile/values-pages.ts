@@ -1,9 +1,10 @@
 import type {ComputedValue, TracedInput} from '../handbook-model/computed.ts'
 import type {ExplainedInput, ExplainedValue, PositionValuesPage, TorqueLine, ValuesPage} from '../handbook-model/pages.ts'
 import type {Design} from '../handbook-model/vessel-content.ts'
-import {found, type PumpDesk, positionHead, printedValue, valueOf} from './desk.ts'
+import {found, type PumpDesk, positionHead, printedValue, pumpValue} from './desk.ts'
+import {filesOfPump, filesOfValue, unique} from './made-from.ts'
 import {isJointValue, positionValuesPath, sourceLink, torquesPath, valuesPath} from './page-paths.ts'
-import {proceduresShowing} from './used-in.ts'
+import {proceduresOf, proceduresShowing} from './used-in.ts'
 import {valueLine} from './value-line.ts'
 import {wordsEn} from './words-en.ts'
 
@@ -18,6 +19,7 @@ export function torquesPage(desk: PumpDesk): PositionValuesPage {
 }
 
 function explanationPage(desk: PumpDesk, name: string, title: string, path: string, holds: (id: string) => boolean): PositionValuesPage {
+  const values = [...desk.values.values()].filter((value) => holds(value.id))
   return {
     kind: 'position-values',
     head: {
@@ -27,9 +29,9 @@ function explanationPage(desk: PumpDesk, name: string, title: string, path: stri
       title,
       language: 'en',
       position: positionHead(desk),
-      madeFrom: [desk.vessel.place.path, desk.design.place.path],
+      madeFrom: unique([...filesOfPump(desk), ...proceduresOf([desk]).map((one) => one.place.path), ...values.flatMap((value) => filesOfValue(value, desk))]),
     },
-    values: [...desk.values.values()].filter((value) => holds(value.id)).map((value) => explainedValue(value, desk)),
+    values: values.map((value) => explainedValue(value, desk)),
   }
 }
 
@@ -59,7 +61,7 @@ function explainedInput(input: TracedInput): ExplainedInput {
 /** Wall sheet of a vessel: torques and clearances of each design aboard. */
 export function valuesPage(desks: readonly PumpDesk[]): ValuesPage {
   const vessel = found(desks[0], 'a pump').vessel
-  const designs = new Map(desks.map((desk) => [desk.design.id, desk]))
+  const designs = desks.filter((desk, index) => desks.findIndex((one) => one.design.id === desk.design.id) === index)
   return {
     kind: 'values',
     head: {
@@ -68,14 +70,14 @@ export function valuesPage(desks: readonly PumpDesk[]): ValuesPage {
       path: valuesPath,
       title: 'Torques and clearances',
       language: 'en',
-      madeFrom: [vessel.place.path, ...[...designs.values()].map((desk) => desk.design.place.path)],
+      madeFrom: unique(designs.flatMap((desk) => [...filesOfPump(desk), ...valuesOfDesign(desk).flatMap((value) => filesOfValue(value, desk))])),
     },
-    designs: [...designs.values()].map((desk) => ({
+    designs: designs.map((desk) => ({
       id: desk.design.id,
       title: desk.design.title.en,
       torques: desk.design.joints.map((joint) => torqueLine(joint, desk)),
       clearances: desk.design.rings.map((ring) => {
-        const text = (name: string): string => printedValue(valueOf(desk, `${ring.id}.${name}`))
+        const text = (name: string): string => printedValue(pumpValue(desk, `${ring.id}.${name}`))
         return {
           id: ring.id,
           ring: ring.title.en,
@@ -83,12 +85,21 @@ export function valuesPage(desks: readonly PumpDesk[]): ValuesPage {
           newClearance: text('new'),
           minimumNew: text('minimum-new'),
           renewal: text('renewal'),
-          because: valueOf(desk, `${ring.id}.renewal`).condition ?? '',
+          because: becauseOf(pumpValue(desk, `${ring.id}.renewal`)),
         }
       }),
-      others: [...desk.values.values()].filter((value) => value.ofDesign && isStated(value)).map((value) => valueLine(value, desk)),
+      others: valuesOfDesign(desk).filter(isStated).map((value) => valueLine(value, desk)),
     })),
   }
+}
+
+/** Which rule governs, or what is missing. */
+function becauseOf(value: ComputedValue): string {
+  return value.result.kind === 'known' ? (value.condition ?? '') : wordsEn.missing(value.result.missing)
+}
+
+function valuesOfDesign(desk: PumpDesk): readonly ComputedValue[] {
+  return [...desk.values.values()].filter((value) => value.ofDesign)
 }
 
 function isStated(value: ComputedValue): boolean {
@@ -96,7 +107,7 @@ function isStated(value: ComputedValue): boolean {
 }
 
 function torqueLine(joint: Design['joints'][number], desk: PumpDesk): TorqueLine {
-  const text = (name: string): string => printedValue(valueOf(desk, `${joint.id}.${name}`))
+  const text = (name: string): string => printedValue(pumpValue(desk, `${joint.id}.${name}`))
   return {
     id: joint.id,
     joint: joint.title.en,
