@@ -1,0 +1,151 @@
+import {describe, expect, test} from 'vitest'
+import {compilePages} from '../../src/compile/compile-pages.ts'
+import {contentOf, valuesFor} from './content-for-tests.ts'
+import {content, handbook, tightness, wear} from './handbook-for-tests.ts'
+import {linksIn, textsIn} from './page-walker.ts'
+import {vesselA} from './vessel-for-tests.ts'
+
+const {vessel, pages} = handbook()
+
+describe('pages of a vessel', () => {
+  test('are the start, six libraries, and for each pump its own, its procedures, its jobs, its values and its joints', () => {
+    expect(pages.map((one) => one.head.path).sort()).toEqual(
+      [
+        ...[
+          'index.html',
+          'values.html',
+          'cautions.html',
+          'tools.html',
+          'parts.html',
+          'sources.html',
+          'words.html',
+        ],
+        ...['4p', '4s'].flatMap((id) => [
+          `p/${id}/index.html`,
+          `p/${id}/wear.html`,
+          `p/${id}/test.html`,
+          `p/${id}/job-service.html`,
+          `p/${id}/values.html`,
+          `p/${id}/torques.html`,
+        ]),
+      ].sort(),
+    )
+  })
+
+  test('have each their own id, which begins with the vessel', () => {
+    const ids = pages.map((one) => one.head.id)
+    expect(new Set(ids).size).toBe(ids.length)
+    expect(ids.filter((id) => !id.startsWith('vessel-a/'))).toEqual([])
+  })
+
+  test('print no undefined, NaN, null or object in any text', () => {
+    const faults = pages.flatMap((one) =>
+      textsIn(one).flatMap(({where, text}) =>
+        /undefined|NaN|\bnull\b|\[object|Infinity/u.test(text) ? [`${one.head.path} ${where}: ${text}`] : [],
+      ),
+    )
+    expect(faults).toEqual([])
+  })
+
+  test('hold nothing but text, numbers and yes or no', () => {
+    const kinds = new Set(pages.flatMap((one) => textsIn(one).map(({kind}) => kind)))
+    expect([...kinds].sort()).toEqual(['boolean', 'number', 'string'])
+  })
+
+  test('link only to pages that are there and to elements those pages have', () => {
+    const targets = new Map(
+      pages.map((one) => [
+        one.head.path,
+        new Set(textsIn(one).flatMap(({name, text}) => (name === 'id' ? [text] : []))),
+      ]),
+    )
+    const dead = pages.flatMap((one) =>
+      linksIn(one).flatMap(({path, fragment}) =>
+        isThere(targets, path, fragment) ? [] : [`${one.head.path} -> ${path}#${fragment ?? ''}`],
+      ),
+    )
+    expect(dead).toEqual([])
+  })
+
+  test('are the same data when compiled again', () => {
+    expect(JSON.stringify(handbook())).toBe(JSON.stringify({vessel, pages}))
+  })
+
+  test('refuse a vessel that the content lacks', () => {
+    expect(() => compilePages(content, valuesFor(content), 'vessel-z')).toThrow(
+      'Unexpected gap for vessel vessel-z',
+    )
+  })
+})
+
+/** Values and cautions are reached by their kind before their id; all else carries its element id itself. */
+function isThere(
+  targets: ReadonlyMap<string, ReadonlySet<string>>,
+  path: string,
+  fragment: string | undefined,
+): boolean {
+  const ids = targets.get(path)
+  if (!ids || fragment === undefined) return ids !== undefined
+  if (ids.has(fragment)) return true
+  return [...ids].some((id) => [`value--${id.replaceAll('.', '--')}`, `caution--${id}`].includes(fragment))
+}
+
+describe('the head of a vessel', () => {
+  test('names vessel, issuer and roles, and whether the data is for demonstration', () => {
+    expect(vessel).toMatchObject({
+      id: 'vessel-a',
+      name: 'Example Vessel A',
+      hullNumber: '0937241',
+      issuer: 'Example Office (invented)',
+      owner: 'technical office',
+      approvedBy: 'superintendent',
+      demonstration: true,
+      language: 'en',
+    })
+  })
+
+  test('has the tanks in hundredths, bow to the left and port below, each with its pump', () => {
+    expect(vessel.tanks).toEqual([
+      {
+        id: '4p',
+        tag: '4P',
+        left: 50,
+        right: 100,
+        top: 50,
+        bottom: 100,
+        position: {id: '4p', tag: '4P', path: 'p/4p/index.html'},
+      },
+      {
+        id: '4s',
+        tag: '4S',
+        left: 0,
+        right: 50,
+        top: 0,
+        bottom: 50,
+        position: {id: '4s', tag: '4S', path: 'p/4s/index.html'},
+      },
+    ])
+  })
+
+  test('prints shares of the breadth without digits of the binary conversion', () => {
+    const sides = [-0.966, -0.62, 0.034, 0.62, 0.966]
+    const tanks = vesselA.tanks.flatMap((tank) =>
+      sides.map((side, index) => ({
+        ...tank,
+        id: `${tank.id}-${index}`,
+        plan: {...tank.plan, fromSide: side, toSide: 1},
+      })),
+    )
+    const drawn = handbook(
+      contentOf({
+        list: [wear, tightness],
+        vessels: new Map([['vessel-a', {...vesselA, tanks: [...vesselA.tanks, ...tanks]}]]),
+      }),
+    )
+    expect(
+      drawn.vessel.tanks
+        .flatMap((one) => [one.left, one.right, one.top, one.bottom])
+        .filter((one) => String(one).length > 5),
+    ).toEqual([])
+  })
+})
