@@ -9,13 +9,14 @@ import {elementId} from './page-paths.ts'
 import {limitLines, valueLine} from './value-line.ts'
 import {standing} from './variant.ts'
 import {wordsEn} from './words-en.ts'
-import {writtenDatum} from './written-datum.ts'
+import {instrumentWords} from './written-datum.ts'
 
 /** Counts the steps of one page. */
 export interface StepCounter {
   next(): number
 }
 
+/** Counts from one. */
 export function stepCounter(): StepCounter {
   let number = 0
   return {next: () => (number += 1)}
@@ -128,29 +129,26 @@ function boundReading(reading: Reading | DerivedReading, procedure: Procedure, d
     phase: reading.phase,
     unit: reading.unit,
     stations: derived ? [] : reading.stations,
-    instrument: derived ? '' : instrumentWords(reading.instrument.id, desk),
+    instrument: derived ? '' : toolWords(reading.instrument.id, desk),
     formula: derived ? formulaWords(reading, procedure) : '',
     limits: limitLines(reading.limits.map((one) => one.id), desk),
   }
 }
 
-function instrumentWords(id: string, desk: PumpDesk): string {
+function toolWords(id: string, desk: PumpDesk): string {
   const tool = found(desk.content.tools.get(id), `tool ${id}`)
-  const graduation = tool.instrument ? `, reads to ${writtenDatum(tool.instrument.graduation)}` : ''
-  const uncertainty = tool.instrument ? `, ± ${writtenDatum(tool.instrument.uncertainty)}` : ''
-  return `${tool.title.en}${graduation}${uncertainty}`
+  return [tool.title.en, ...(tool.instrument ? [instrumentWords(tool.instrument)] : [])].join(', ')
 }
 
 function formulaWords(reading: DerivedReading, procedure: Procedure): string {
   const titles = reading.from.map((from) => titleOfReading(from.id, procedure))
-  const [a = '', b = '', c = '', d = '', e = '', f = ''] = titles
   switch (reading.calculation) {
     case 'clearance':
-      return `mean of ${a} − mean of ${b}`
+      return wordsEn.clearance(titles)
     case 'smallest-gap':
-      return `least ${a} − greatest ${b}`
+      return wordsEn.smallestGap(titles)
     default:
-      return `drop = P1 − P2 · T1 / T2 with P1 = ${a} + ${e}, P2 = ${b} + ${f}, both in bar absolute; T1 = mean of ${c}, T2 = mean of ${d}, both in kelvin (°C + 273.15)`
+      return wordsEn.correctedDrop(titles)
   }
 }
 

@@ -13,6 +13,7 @@ export interface CautionNumbers {
   used(): readonly CautionLine[]
 }
 
+/** Starts the numbers of one page. */
 export function cautionNumbers(desk: PumpDesk): CautionNumbers {
   const numbers = new Map<string, number>()
   return {

@@ -67,7 +67,7 @@ function vesselHead(vessel: Vessel, content: Content): VesselHead {
 function startPage(vessel: Vessel, desks: readonly PumpDesk[], content: Content): StartPage {
   return {
     kind: 'start',
-    head: {id: `${vessel.id}/start`, shownAs: 'start', path: startPath, title: `Pump handbook of ${vessel.name.en}`, language: 'en', madeFrom: unique([...desks.flatMap(filesOfPump), ...[...content.jobs.values()].map((job) => job.place.path)])},
+    head: {id: `${vessel.id}/start`, shownAs: 'start', path: startPath, title: wordsEn.titles.start(vessel.name.en), language: 'en', madeFrom: unique([...desks.flatMap(filesOfPump), ...[...content.jobs.values()].map((job) => job.place.path)])},
     positions: desks.map((desk) => ({
       link: {text: desk.position.tag, path: positionPath(desk.position.id)},
       serial: desk.position.serial,
@@ -77,12 +77,12 @@ function startPage(vessel: Vessel, desks: readonly PumpDesk[], content: Content)
     jobs: [...content.jobs.values()].map((job) => ({title: job.title.en, purpose: job.purpose.en, interval: job.interval.en})),
     safety: wordsEn.safety,
     particulars: [
-      {label: 'Hull number', text: vessel.hullNumber},
-      {label: 'Type', text: vessel.shipType.en},
-      {label: 'Built', text: vessel.built},
-      {label: 'Deadweight', text: writtenDatum(vessel.deadweight)},
-      {label: 'Cargo tanks', text: String(vessel.tanks.length)},
-      {label: 'Cargo pumps', text: String(vessel.positions.length)},
+      {label: wordsEn.particulars.hullNumber, text: vessel.hullNumber},
+      {label: wordsEn.particulars.shipType, text: vessel.shipType.en},
+      {label: wordsEn.particulars.built, text: vessel.built},
+      {label: wordsEn.particulars.deadweight, text: writtenDatum(vessel.deadweight)},
+      {label: wordsEn.particulars.tanks, text: String(vessel.tanks.length)},
+      {label: wordsEn.particulars.pumps, text: String(vessel.positions.length)},
     ],
     locations: vessel.locations.map((one) => one.en),
   }

@@ -7,7 +7,7 @@ import {unique} from './made-from.ts'
 import {cautionLink, cautionsPath, elementId, partsPath, sourceLink, sourcesPath, toolsPath, valueLink, wordsPath} from './page-paths.ts'
 import {proceduresOf, proceduresUsing, stepsWithCaution} from './used-in.ts'
 import {wordsEn} from './words-en.ts'
-import {writtenDatum} from './written-datum.ts'
+import {instrumentWords} from './written-datum.ts'
 
 function headOf(desks: readonly PumpDesk[], name: string, path: string, title: string, madeFrom: readonly string[]): PageHead {
   const {vessel, content} = found(desks[0], 'a pump')
@@ -28,7 +28,7 @@ export function cautionsPage(desks: readonly PumpDesk[]): CautionsPage {
   })
   return {
     kind: 'cautions',
-    head: headOf(desks, 'cautions', cautionsPath, 'Cautions and signal words', [...used.flatMap(({caution}) => [caution.place.path, sourceOf(caution.source.id, content).place.path]), ...filesOfProcedures(desks)]),
+    head: headOf(desks, 'cautions', cautionsPath, wordsEn.titles.cautions, [...used.flatMap(({caution}) => [caution.place.path, sourceOf(caution.source.id, content).place.path]), ...filesOfProcedures(desks)]),
     words: wordsEn.signalWords,
     cautions: used.map(({caution, usedIn}, index) => ({
       caution: boundCaution(caution, index + 1),
@@ -43,10 +43,10 @@ export function cautionsPage(desks: readonly PumpDesk[]): CautionsPage {
 export function toolsPage(desks: readonly PumpDesk[]): ToolsPage {
   const tools = [...contentOf(desks).tools.values()].flatMap((tool) => {
     const usedIn = proceduresUsing((procedure) => procedure.tools.some((one) => one.tool.id === tool.id), desks)
-    const instrument = tool.instrument ? `reads to ${writtenDatum(tool.instrument.graduation)}, ± ${writtenDatum(tool.instrument.uncertainty)}` : ''
+    const instrument = tool.instrument ? instrumentWords(tool.instrument) : ''
     return usedIn.length > 0 ? [{id: elementId('tool', tool.id), title: tool.title.en, size: tool.size.en, instrument, usedIn}] : []
   })
-  return {kind: 'tools', head: headOf(desks, 'tools', toolsPath, 'Tools and instruments', [...contentOf(desks).tools.values()].map((tool) => tool.place.path).concat(filesOfProcedures(desks))), tools}
+  return {kind: 'tools', head: headOf(desks, 'tools', toolsPath, wordsEn.titles.tools, [...contentOf(desks).tools.values()].map((tool) => tool.place.path).concat(filesOfProcedures(desks))), tools}
 }
 
 /** Spare parts and consumables that the procedures of this vessel use. */
@@ -55,7 +55,7 @@ export function partsPage(desks: readonly PumpDesk[]): PartsPage {
     const usedIn = proceduresUsing((procedure) => procedure.parts.some((one) => one.part.id === part.id), desks)
     return usedIn.length > 0 ? [{id: elementId('part', part.id), title: part.title.en, size: part.size.en, class: wordsEn.partClasses[part.class], balloon: part.balloon ?? '', usedIn}] : []
   })
-  return {kind: 'parts', head: headOf(desks, 'parts', partsPath, 'Spare parts and consumables', [...contentOf(desks).parts.values()].map((part) => part.place.path).concat(filesOfProcedures(desks))), parts}
+  return {kind: 'parts', head: headOf(desks, 'parts', partsPath, wordsEn.titles.parts, [...contentOf(desks).parts.values()].map((part) => part.place.path).concat(filesOfProcedures(desks))), parts}
 }
 
 /** Sources that values and cautions of this vessel stand on. */
@@ -71,19 +71,19 @@ export function sourcesPage(desks: readonly PumpDesk[]): SourcesPage {
         id: elementId('source', source.id),
         title: source.title.en,
         edition: source.edition,
-        status: wordsEn.sourceStatus[source.status] + (source.supersededBy ? ` by ${content.sources.get(source.supersededBy.id)?.title.en ?? ''}` : ''),
+        status: source.supersededBy ? wordsEn.supersededBy(sourceOf(source.supersededBy.id, content).title.en) : wordsEn.sourceStatus[source.status],
         howKnown: wordsEn.howKnown[source.howKnown],
         usedIn: [...ofValues, ...ofCautions],
       },
     ]
   })
-  return {kind: 'sources', head: headOf(desks, 'sources', sourcesPath, 'Sources', [...content.sources.values()].map((source) => source.place.path).concat(filesOfUse)), sources}
+  return {kind: 'sources', head: headOf(desks, 'sources', sourcesPath, wordsEn.titles.sources, [...content.sources.values()].map((source) => source.place.path).concat(filesOfUse)), sources}
 }
 
 /** One word for each thing. */
 export function wordsPage(desks: readonly PumpDesk[]): WordsPage {
   const terms = [...contentOf(desks).terms.values()].map((term) => ({id: elementId('term', term.id), term: term.term.en, meaning: term.meaning.en, notUsed: term.notUsed}))
-  return {kind: 'words', head: headOf(desks, 'words', wordsPath, 'Words used here', [...contentOf(desks).terms.values()].map((term) => term.place.path)), terms}
+  return {kind: 'words', head: headOf(desks, 'words', wordsPath, wordsEn.titles.words, [...contentOf(desks).terms.values()].map((term) => term.place.path)), terms}
 }
 
 /** Each value that stands on a source, linked on the first pump where it does. */

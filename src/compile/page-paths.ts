@@ -1,27 +1,37 @@
 import {jointValueNames} from '../handbook-model/computed.ts'
 import type {PageLink} from '../handbook-model/pages.ts'
 
-/** Paths of the pages below the vessel folder, and the element ids that links lead to. */
+/** The start page; this and all paths here lie below the vessel folder. */
 export const startPath = 'index.html'
+/** Torques and clearances of the designs aboard. */
 export const valuesPath = 'values.html'
+/** Every caution once. */
 export const cautionsPath = 'cautions.html'
+/** Every tool once. */
 export const toolsPath = 'tools.html'
+/** Every spare part and consumable once. */
 export const partsPath = 'parts.html'
+/** What values and cautions stand on. */
 export const sourcesPath = 'sources.html'
+/** One word for each thing. */
 export const wordsPath = 'words.html'
 
+/** Page of a pump. */
 export function positionPath(position: string): string {
   return `p/${position}/index.html`
 }
 
+/** Page of a procedure on a pump. */
 export function procedurePath(position: string, procedure: string): string {
   return `p/${position}/${procedure}.html`
 }
 
+/** Page of a job on a pump. */
 export function jobPath(position: string, job: string): string {
   return `p/${position}/job-${job}.html`
 }
 
+/** Page that explains the values of a pump. */
 export function positionValuesPath(position: string): string {
   return `p/${position}/values.html`
 }
@@ -46,22 +56,27 @@ export function elementId(prefix: string, id: string): string {
   return `${prefix}--${id.replaceAll('.', '--')}`
 }
 
+/** Link to the entry of a caution. */
 export function cautionLink(id: string, text: string): PageLink {
   return {text, path: cautionsPath, fragment: elementId('caution', id)}
 }
 
+/** Link to the explanation of a value on its pump. */
 export function valueLink(position: string, id: string, text: string): PageLink {
   return {text, path: explanationPath(position, id), fragment: elementId('value', id)}
 }
 
+/** Link to the entry of a source. */
 export function sourceLink(id: string, text: string): PageLink {
   return {text, path: sourcesPath, fragment: elementId('source', id)}
 }
 
+/** Link to the entry of a tool. */
 export function toolLink(id: string, text: string): PageLink {
   return {text, path: toolsPath, fragment: elementId('tool', id)}
 }
 
+/** Link to the entry of a part. */
 export function partLink(id: string, text: string): PageLink {
   return {text, path: partsPath, fragment: elementId('part', id)}
 }

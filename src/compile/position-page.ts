@@ -9,6 +9,7 @@ import {jobPath, positionPath, positionValuesPath, torquesPath} from './page-pat
 import {procedureLine} from './procedure-page.ts'
 import {proceduresOf} from './used-in.ts'
 import {limitLine, valueLine} from './value-line.ts'
+import {wordsEn} from './words-en.ts'
 
 /** A pump position: identity, as fitted, ratings, limits, isolation points, jobs and procedures. */
 export function positionPage(desk: PumpDesk): PositionPage {
@@ -20,7 +21,7 @@ export function positionPage(desk: PumpDesk): PositionPage {
       id: `${vessel.id}/${position.id}`,
       shownAs: position.tag,
       path: positionPath(position.id),
-      title: `Pump ${position.tag}`,
+      title: wordsEn.titles.position(position.tag),
       language: 'en',
       position: positionHead(desk),
       madeFrom: unique([
@@ -41,8 +42,8 @@ export function positionPage(desk: PumpDesk): PositionPage {
     jobs: [...content.jobs.values()].map((job) => ({link: {text: job.title.en, path: jobPath(position.id, job.id)}, purpose: job.purpose.en, interval: job.interval.en})),
     procedures: proceduresOf([desk]).map((procedure) => procedureLine(procedure, desk)),
     valuesPages: [
-      {text: `Values of ${position.tag}`, path: positionValuesPath(position.id)},
-      {text: `Bolted joints of ${position.tag}`, path: torquesPath(position.id)},
+      {text: wordsEn.titles.positionValues(position.tag), path: positionValuesPath(position.id)},
+      {text: wordsEn.titles.joints(position.tag), path: torquesPath(position.id)},
     ],
   }
 }

@@ -17,7 +17,7 @@ export function valueLine(value: ComputedValue, desk: PumpDesk): ValueLine {
     known,
     more: known ? (result.more ?? []) : [],
     condition: known ? (value.condition ?? '') : wordsEn.missing(result.missing),
-    basis: value.calculation ? value.calculation.name.replaceAll('-', ' ') : 'stated',
+    basis: value.calculation ? value.calculation.name.replaceAll('-', ' ') : wordsEn.stated,
     mark: markOf(value, desk),
     link: valueLink(desk.position.id, value.id, value.title),
   }
@@ -26,8 +26,8 @@ export function valueLine(value: ComputedValue, desk: PumpDesk): ValueLine {
 /** What is said beside a figure that no published source or drawing carries. */
 function markOf(value: ComputedValue, desk: PumpDesk): string {
   const known = value.sources.map(({source}) => desk.content.sources.get(source)?.howKnown)
-  if (known.includes('common-practice')) return 'common practice, no source'
-  return known.includes('demonstration') ? 'demonstration data' : ''
+  if (known.includes('common-practice')) return wordsEn.howKnown['common-practice']
+  return known.includes('demonstration') ? wordsEn.howKnown.demonstration : ''
 }
 
 /** A limit with its figure and the rule that governs it. */

@@ -10,12 +10,12 @@ import {wordsEn} from './words-en.ts'
 
 /** All values of one pump, each explained so that a pocket calculator gets the printed figure. */
 export function positionValuesPage(desk: PumpDesk): PositionValuesPage {
-  return explanationPage(desk, 'values', `Values of pump ${desk.position.tag}`, positionValuesPath(desk.position.id), (id) => !isJointValue(id))
+  return explanationPage(desk, 'values', wordsEn.titles.positionValues(desk.position.tag), positionValuesPath(desk.position.id), (id) => !isJointValue(id))
 }
 
 /** The bolted joints of one pump, each figure explained. */
 export function torquesPage(desk: PumpDesk): PositionValuesPage {
-  return explanationPage(desk, 'torques', `Bolted joints of pump ${desk.position.tag}`, torquesPath(desk.position.id), isJointValue)
+  return explanationPage(desk, 'torques', wordsEn.titles.joints(desk.position.tag), torquesPath(desk.position.id), isJointValue)
 }
 
 function explanationPage(desk: PumpDesk, name: string, title: string, path: string, holds: (id: string) => boolean): PositionValuesPage {
@@ -68,7 +68,7 @@ export function valuesPage(desks: readonly PumpDesk[]): ValuesPage {
       id: `${vessel.id}/values`,
       shownAs: 'values',
       path: valuesPath,
-      title: 'Torques and clearances',
+      title: wordsEn.titles.values,
       language: 'en',
       madeFrom: unique(designs.flatMap((desk) => [...filesOfPump(desk), ...valuesOfDesign(desk).flatMap((value) => filesOfValue(value, desk))])),
     },
