@@ -1,0 +1,56 @@
+// README command two: the whole gate. Each area has a budget in seconds that fails the run; the sum stays under eight minutes on two cores.
+import {spawnSync} from 'node:child_process'
+import {readFileSync, rmSync} from 'node:fs'
+import {ensureBrowsers} from './ensure-browsers.mjs'
+
+const root = new URL('..', import.meta.url).pathname
+const node = process.execPath
+const vitest = (config, name) => [node, 'node_modules/vitest/vitest.mjs', 'run', '--config', config, '--reporter=default', '--reporter=json', `--outputFile=.build/${name}.json`]
+
+const areas = [
+  {name: 'compile', budget: 20, words: [node, '.config/compile.mjs']},
+  {name: 'types', budget: 60, words: [node, 'node_modules/typescript/bin/tsc', '--noEmit', '-p', '.']},
+  {name: 'types of the runtime', budget: 30, words: [node, 'node_modules/typescript/bin/tsc', '--noEmit', '-p', 'src/browser']},
+  {name: 'lint and format', budget: 30, words: [node, 'node_modules/@biomejs/biome/bin/biome', 'check', '--config-path=.config', '.']},
+  {name: 'unit tests', budget: 120, words: vitest('.config/vitest.mjs', 'unit'), counts: '.build/unit.json'},
+  {name: 'sample build', budget: 40, words: [node, '.build/cli.js', 'build']},
+  {name: 'offline and printed', budget: 180, words: vitest('.config/vitest-browsers.mjs', 'browsers'), counts: '.build/browsers.json'},
+]
+
+let passed = 0
+let failed = 0
+const rows = []
+try {
+  ensureBrowsers()
+} catch (error) {
+  process.stderr.write(`${error.message}\n`)
+  process.exit(3)
+}
+for (const area of areas) {
+  const started = performance.now()
+  if (area.counts) rmSync(`${root}${area.counts}`, {force: true})
+  const run = spawnSync(area.words[0], area.words.slice(1), {cwd: root, stdio: 'inherit', env: {...process.env, CI: 'true'}})
+  const seconds = (performance.now() - started) / 1000
+  const late = seconds > area.budget
+  let sound = run.status === 0 && !late
+  if (area.counts) {
+    const counts = readCounts(`${root}${area.counts}`)
+    passed += counts.passed
+    failed += counts.failed
+    if (counts.passed === 0) sound = false
+  }
+  if (!sound && !(area.counts && run.status !== 0 && failed > 0)) failed += 1
+  rows.push(`${area.name.padEnd(24)} ${seconds.toFixed(1).padStart(7)} s of ${String(area.budget).padStart(4)} s  ${sound ? 'passed' : late ? 'OVER ITS BUDGET' : 'FAILED'}`)
+  if (!sound) break
+}
+process.stdout.write(`\n${rows.join('\n')}\n\n${passed} passed, ${failed} failed\n`)
+process.exitCode = failed > 0 ? 1 : 0
+
+function readCounts(path) {
+  try {
+    const report = JSON.parse(readFileSync(path, 'utf8'))
+    return {passed: report.numPassedTests, failed: report.numFailedTests}
+  } catch {
+    return {passed: 0, failed: 1}
+  }
+}
