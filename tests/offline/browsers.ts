@@ -30,7 +30,7 @@ const programs = ensureBrowsers()
 export async function startChromium(scripts: boolean, width = 1280): Promise<DrivenBrowser> {
   const folder = mkdtempSync(join(tmpdir(), 'chromium-'))
   const context = await chromium.launchPersistentContext(folder, {
-    executablePath: String(programs.chromium),
+    executablePath: programs.chromium,
     args: ['--headless=new', '--no-sandbox', '--disable-gpu', '--disable-background-networking', '--disable-component-update', '--disable-sync'],
     javaScriptEnabled: scripts,
     viewport: {width, height: 900},
@@ -77,7 +77,7 @@ export async function startChromium(scripts: boolean, width = 1280): Promise<Dri
 export async function startFirefox(scripts: boolean): Promise<DrivenBrowser> {
   const browser = await puppeteer.launch({
     browser: 'firefox',
-    executablePath: String(programs.firefox),
+    executablePath: programs.firefox,
     headless: true,
     protocol: 'webDriverBiDi',
     extraPrefsFirefox: {

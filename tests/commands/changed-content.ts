@@ -1,0 +1,51 @@
+import {cpSync, mkdtempSync, readFileSync, rmSync, writeFileSync} from 'node:fs'
+import {tmpdir} from 'node:os'
+import {join} from 'node:path'
+import {fileURLToPath} from 'node:url'
+import {runCheck} from '../../src/commands/check.ts'
+
+const demonstration = fileURLToPath(new URL('../../content', import.meta.url))
+
+/** The demonstration content, copied where a test may spoil it. */
+export interface ChangedContent {
+  readonly folder: string
+  /** Path of a file of it. */
+  path(name: string): string
+  /** Puts new words in the place of old ones that stand there; throws when they do not. */
+  replace(name: string, old: string | RegExp, words: string): void
+  write(name: string, bytes: string | Uint8Array): void
+  remove(name: string): void
+}
+
+/** Copies the demonstration content, lets a test spoil it, and removes it afterwards. */
+export async function withChangedContent<T>(run: (content: ChangedContent) => T | Promise<T>): Promise<T> {
+  const folder = mkdtempSync(join(tmpdir(), 'content-'))
+  const path = (name: string): string => join(folder, name)
+  try {
+    cpSync(demonstration, folder, {recursive: true})
+    return await run({
+      folder,
+      path,
+      replace: (name, old, words) => {
+        const text = readFileSync(path(name), 'utf8')
+        const changed = text.replace(old, () => words)
+        if (changed === text) throw new Error(`Unexpected \`${name}\` without \`${old}\`, expected it there to be replaced`)
+        writeFileSync(path(name), changed)
+      },
+      write: (name, bytes) => writeFileSync(path(name), bytes),
+      remove: (name) => rmSync(path(name), {recursive: true}),
+    })
+  } finally {
+    rmSync(folder, {recursive: true, force: true})
+  }
+}
+
+/** What `check` says about spoiled content: exit status and the lines of errors, paths below the content folder. */
+export async function errorsAfter(spoil: (content: ChangedContent) => void): Promise<{readonly exitStatus: number; readonly errors: readonly string[]; readonly said: string}> {
+  return withChangedContent(async (content) => {
+    spoil(content)
+    const outcome = await runCheck({content: content.folder, out: join(content.folder, 'site'), vessels: [], json: false, progress: () => undefined})
+    const said = outcome.err.replaceAll(`${content.folder}/`, '')
+    return {exitStatus: outcome.exitStatus, errors: said.split('\n').filter((line) => / error /u.test(line)), said}
+  })
+}
