@@ -29,15 +29,23 @@ export function findProgram(names) {
 
 /** Chromium and Firefox by path, installed when missing; throws with the remedy when that cannot be done. */
 export function ensureBrowsers() {
-  const missing = () => [...new Set(needed.filter((one) => !findProgram(one.names)).map((one) => one.package))]
+  const missing = () => [
+    ...new Set(needed.filter((one) => !findProgram(one.names)).map((one) => one.package)),
+  ]
   if (missing().length > 0) {
     const packages = [...missing(), 'fonts-liberation']
     if (process.getuid?.() !== 0 || !findProgram(['apt-get'])) {
-      throw new Error(`The tests need programs that are missing. Install them: apt-get install --no-install-recommends ${packages.join(' ')}`)
+      throw new Error(
+        `The tests need programs that are missing. Install them: apt-get install --no-install-recommends ${packages.join(' ')}`,
+      )
     }
     for (const words of [['update'], ['install', '-y', '--no-install-recommends', ...packages]]) {
-      const run = spawnSync('apt-get', words, {stdio: ['ignore', 'ignore', 'inherit'], env: {...process.env, DEBIAN_FRONTEND: 'noninteractive'}})
-      if (run.status !== 0) throw new Error(`apt-get ${words.join(' ')} failed. Install by hand: ${packages.join(' ')}`)
+      const run = spawnSync('apt-get', words, {
+        stdio: ['ignore', 'ignore', 'inherit'],
+        env: {...process.env, DEBIAN_FRONTEND: 'noninteractive'},
+      })
+      if (run.status !== 0)
+        throw new Error(`apt-get ${words.join(' ')} failed. Install by hand: ${packages.join(' ')}`)
     }
     if (missing().length > 0) throw new Error(`Still missing after the installation: ${missing().join(', ')}`)
   }

@@ -2,5 +2,10 @@ import {defineConfig} from 'vitest/config'
 
 export default defineConfig({
   root: new URL('..', import.meta.url).pathname,
-  test: {include: ['tests/offline/**/*.test.ts', 'tests/printed/**/*.test.ts'], testTimeout: 120_000, hookTimeout: 120_000, fileParallelism: false},
+  test: {
+    include: ['tests/offline/**/*.test.ts', 'tests/printed/**/*.test.ts'],
+    testTimeout: 120_000,
+    hookTimeout: 120_000,
+    fileParallelism: false,
+  },
 })

@@ -24,10 +24,22 @@ Exit status: 0 done, 1 the content has errors, 2 used wrongly, 3 a fault of the 
 
 async function run(words: readonly string[]): Promise<Outcome> {
   const [command, ...rest] = words
-  if (command === undefined || command === '--help' || command === 'help') return {exitStatus: command === undefined ? 2 : 0, out: command === undefined ? '' : help, err: command === undefined ? help : ''}
-  if (command === 'calculate') return runCalculate(rest.filter((word) => word !== '--json'), rest.includes('--json'))
+  if (command === undefined || command === '--help' || command === 'help')
+    return {
+      exitStatus: command === undefined ? 2 : 0,
+      out: command === undefined ? '' : help,
+      err: command === undefined ? help : '',
+    }
+  if (command === 'calculate')
+    return runCalculate(
+      rest.filter((word) => word !== '--json'),
+      rest.includes('--json'),
+    )
   const known = commands.find((one) => one === command)
-  if (!known) return used(`Unexpected command \`${command}\`, expected \`${nearestWord(command, commands)}\` or another of ${commands.join(', ')}`)
+  if (!known)
+    return used(
+      `Unexpected command \`${command}\`, expected \`${nearestWord(command, commands)}\` or another of ${commands.join(', ')}`,
+    )
   let parsed: ReturnType<typeof readOptions>
   try {
     parsed = readOptions(rest)
@@ -53,7 +65,10 @@ function readOptions(words: readonly string[]): {readonly help: boolean; readonl
   const progress = (line: string): void => {
     if (process.stderr.isTTY && performance.now() - started > 1000) process.stderr.write(`${line}\n`)
   }
-  return {help: values.help, options: {content: values.content, out: values.out, vessels: values.vessel, json: values.json, progress}}
+  return {
+    help: values.help,
+    options: {content: values.content, out: values.out, vessels: values.vessel, json: values.json, progress},
+  }
 }
 
 function used(reason: string): Outcome {
@@ -67,7 +82,12 @@ try {
   process.exitCode = outcome.exitStatus
 } catch (error) {
   const machine = error instanceof Error && 'code' in error
-  const reason = error instanceof Error ? (machine ? error.message : (error.stack ?? error.message)) : String(error)
-  process.stderr.write(machine ? `Unexpected fault of the machine: ${reason}; expected a disk and folder that can be written. Nothing was replaced\n` : `Fault of the program: ${reason}\n`)
+  const reason =
+    error instanceof Error ? (machine ? error.message : (error.stack ?? error.message)) : String(error)
+  process.stderr.write(
+    machine
+      ? `Unexpected fault of the machine: ${reason}; expected a disk and folder that can be written. Nothing was replaced\n`
+      : `Fault of the program: ${reason}\n`,
+  )
   process.exitCode = 3
 }

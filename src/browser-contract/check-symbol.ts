@@ -13,8 +13,12 @@ const weights = [2, 3, 4, 5, 6, 7, 8, 9] as const
  *   When the text is not eight letters of the alphabet.
  */
 export function checkSymbol(letters: string): string {
-  if (letters.length !== weights.length) throw new RangeError(`Unexpected ${letters.length} letters, expected ${weights.length}`)
-  const sum = weights.reduce((total, weight, index) => total ^ multiply(weight, valueOf(letters.charAt(index))), 0)
+  if (letters.length !== weights.length)
+    throw new RangeError(`Unexpected ${letters.length} letters, expected ${weights.length}`)
+  const sum = weights.reduce(
+    (total, weight, index) => total ^ multiply(weight, letterValue(letters.charAt(index))),
+    0,
+  )
   return codeLetters.charAt(sum)
 }
 
@@ -25,7 +29,11 @@ export function checkSymbol(letters: string): string {
  *   The proper form, and whether its check symbol fits; `undefined` when it is no code at all.
  */
 export function readCheckCode(text: string): {readonly code: string; readonly sound: boolean} | undefined {
-  const letters = text.toUpperCase().replace(/[\s-]+/gu, '').replaceAll('O', '0').replace(/[IL]/gu, '1')
+  const letters = text
+    .toUpperCase()
+    .replace(/[\s-]+/gu, '')
+    .replaceAll('O', '0')
+    .replace(/[IL]/gu, '1')
   if (letters.length !== 9 || [...letters].some((letter) => !codeLetters.includes(letter))) return undefined
   return {code: printCheckCode(letters), sound: checkSymbol(letters.slice(0, 8)) === letters.charAt(8)}
 }
@@ -35,9 +43,10 @@ export function printCheckCode(letters: string): string {
   return `${letters.slice(0, 4)}-${letters.slice(4, 8)}-${letters.slice(8)}`
 }
 
-function valueOf(letter: string): number {
+function letterValue(letter: string): number {
   const value = codeLetters.indexOf(letter)
-  if (letter === '' || value === -1) throw new RangeError(`Unexpected letter \`${letter}\`, expected one of ${codeLetters}`)
+  if (letter === '' || value === -1)
+    throw new RangeError(`Unexpected letter \`${letter}\`, expected one of ${codeLetters}`)
   return value
 }
 

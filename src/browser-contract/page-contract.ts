@@ -21,7 +21,14 @@ export function storageKey(vessel: string, kind: 'palette' | 'draft', ...rest: r
 /** What a page asks of the hidden memory frame, and what it answers. */
 export type HubRequest =
   | {readonly version: 1; readonly id: number; readonly ask: 'read'; readonly key: string}
-  | {readonly version: 1; readonly id: number; readonly ask: 'write'; readonly key: string; readonly value: string}
+  | {
+      readonly version: 1
+      readonly id: number
+      readonly ask: 'write'
+      readonly key: string
+      readonly value: string
+    }
+/** What the hidden memory frame answers. */
 export interface HubAnswer {
   readonly version: 1
   readonly id: number

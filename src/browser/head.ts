@@ -1,4 +1,4 @@
-import {palettes, paletteQuery, storageKey} from '../browser-contract/page-contract.ts'
+import {paletteQuery, palettes, storageKey} from '../browser-contract/page-contract.ts'
 
 /** Sets the palette before the first paint: from the address, else from memory, else the PC decides. Runs in the head, before any body exists. */
 function setPalette(): void {

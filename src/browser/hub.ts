@@ -17,5 +17,12 @@ function answer(request: HubRequest): HubAnswer {
 }
 
 function isRequest(data: unknown): data is HubRequest {
-  return typeof data === 'object' && data !== null && 'version' in data && data.version === 1 && 'ask' in data && 'key' in data
+  return (
+    typeof data === 'object' &&
+    data !== null &&
+    'version' in data &&
+    data.version === 1 &&
+    'ask' in data &&
+    'key' in data
+  )
 }

@@ -48,18 +48,34 @@ function newTable(body: HTMLElement): HTMLTableElement {
 function newSheet(holder: HTMLElement, sheets: HTMLElement[]): HTMLElement {
   const sheet = element('section', 'sheet')
   const head = element('div', 'sheet-head')
-  const spans = Array.from(document.querySelectorAll('.task .running span')).map((one) => one.textContent ?? '')
+  const spans = Array.from(document.querySelectorAll('.task .running span')).map(
+    (one) => one.textContent ?? '',
+  )
   const [vessel = '', title = '', page = '', state = ''] = spans
   const tag = element('p', 'sheet-tag', document.querySelector('.identity .tag')?.textContent ?? '')
   const who = element('p', 'sheet-who')
-  who.append(element('b', '', vessel), ` · serial ${fact('Serial number')}`, document.createElement('br'), element('b', '', title), document.createElement('br'), page)
+  who.append(
+    element('b', '', vessel),
+    ` · serial ${fact('Serial number')}`,
+    document.createElement('br'),
+    element('b', '', title),
+    document.createElement('br'),
+    page,
+  )
   const count = element('p', 'sheet-count')
   count.append(element('b', ''), document.createElement('br'), state)
   head.append(tag, who, count)
   const body = element('div', 'sheet-body')
   const foot = element('div', 'sheet-foot')
   const stopped = element('p', '')
-  stopped.append('stopped at step ', element('span', 'sheet-blank'), ' time ', element('span', 'sheet-blank'), ' name ', element('span', 'sheet-blank'))
+  stopped.append(
+    'stopped at step ',
+    element('span', 'sheet-blank'),
+    ' time ',
+    element('span', 'sheet-blank'),
+    ' name ',
+    element('span', 'sheet-blank'),
+  )
   foot.append(stopped, element('p', '', footWords()))
   sheet.append(head, body, foot)
   holder.append(sheet)

@@ -1,5 +1,5 @@
-import {startPalettes} from './palette-buttons.ts'
 import {startSheets} from './lay-out-sheets.ts'
+import {startPalettes} from './palette-buttons.ts'
 
 /** Starts what a page offers with scripts; a fault leaves the page as it reads without them. */
 try {

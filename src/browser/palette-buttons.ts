@@ -1,4 +1,4 @@
-import {type Palette, palettes, paletteQuery, storageKey} from '../browser-contract/page-contract.ts'
+import {type Palette, paletteQuery, palettes, storageKey} from '../browser-contract/page-contract.ts'
 
 /** Makes the palette buttons work and lets the palette travel in every link of the folder. */
 export function startPalettes(): void {
@@ -30,10 +30,12 @@ function choose(palette: Palette): void {
 }
 
 function show(palette: Palette): void {
-  for (const button of buttons()) button.setAttribute('aria-pressed', String(button.getAttribute('data-palette-choice') === palette))
+  for (const button of buttons())
+    button.setAttribute('aria-pressed', String(button.getAttribute('data-palette-choice') === palette))
   for (const link of Array.from(document.querySelectorAll('a[href]'))) {
     const address = link.getAttribute('href') ?? ''
-    if (!address.startsWith('#') && !/^[a-z]+:/i.test(address)) link.setAttribute('href', withPalette(address, palette))
+    if (!address.startsWith('#') && !/^[a-z]+:/i.test(address))
+      link.setAttribute('href', withPalette(address, palette))
   }
 }
 

@@ -2,15 +2,20 @@ import type {Content} from '../handbook-model/content.ts'
 import type {Procedure} from '../handbook-model/procedure.ts'
 import type {ContentSources} from '../handbook-model/sources.ts'
 import {type ContentFiles, stopsTheBuild} from '../messages/add-message.ts'
-import {byId, checkContentData, type ContentData, refersTo} from './check-content-data.ts'
+import {byId, type ContentData, checkContentData, refersTo} from './check-content-data.ts'
 import {parseProcedure} from './procedures/parse-procedure.ts'
+import {knownValueIds} from './rules/known-value-ids.ts'
 import {noIncompleteCaution} from './rules/no-incomplete-caution.ts'
 import {noMissingIsolationPoint} from './rules/no-missing-isolation-point.ts'
 import {noUncautionedHazard} from './rules/no-uncautioned-hazard.ts'
 import {noUndefinedReference} from './rules/no-undefined-reference.ts'
-import {knownValueIds} from './rules/known-value-ids.ts'
 import {noUnitMix} from './rules/no-unit-mix.ts'
-import {factValuesOf, noUndeclaredFact, noUndeclaredFactValue, noUnidentifiedFact} from './rules/no-unknown-fact.ts'
+import {
+  factValuesOf,
+  noUndeclaredFact,
+  noUndeclaredFactValue,
+  noUnidentifiedFact,
+} from './rules/no-unknown-fact.ts'
 import {noUnlimitedReading} from './rules/no-unlimited-reading.ts'
 import {noJoblessIsolation, noUnrestoredIsolation} from './rules/no-unrestored-isolation.ts'
 import {noUnwitnessedHold} from './rules/no-unwitnessed-hold.ts'
@@ -30,11 +35,17 @@ export function checkContent(sources: ContentSources, files: ContentFiles): Cont
   return {...data, office: data.office, procedures}
 }
 
-function checkRules(data: ContentData, procedures: ReadonlyMap<string, Procedure>, files: ContentFiles): void {
+function checkRules(
+  data: ContentData,
+  procedures: ReadonlyMap<string, Procedure>,
+  files: ContentFiles,
+): void {
   const facts = factValuesOf(data.office?.facts ?? [], data.designs.keys(), data.vessels.keys())
   const designs = [...data.designs.values()]
   const reactive = new Set(data.tables.cargoes.rows.filter((row) => row.waterReactive).map((row) => row.id))
-  const reactiveCargo = [...data.vessels.values()].some((vessel) => vessel.cargoes.some((cargo) => reactive.has(cargo.id)))
+  const reactiveCargo = [...data.vessels.values()].some((vessel) =>
+    vessel.cargoes.some((cargo) => reactive.has(cargo.id)),
+  )
   for (const caution of data.cautions.values()) noIncompleteCaution(caution, files)
   for (const procedure of procedures.values()) {
     noUndefinedReference(procedure, {...data, procedures, facts, designs}, files)
@@ -60,13 +71,26 @@ function checkDesigns(data: ContentData, facts: ReturnType<typeof factValuesOf>,
   }
 }
 
-function checkVessels(data: ContentData, procedures: ReadonlyMap<string, Procedure>, facts: ReturnType<typeof factValuesOf>, files: ContentFiles): void {
+function checkVessels(
+  data: ContentData,
+  procedures: ReadonlyMap<string, Procedure>,
+  facts: ReturnType<typeof factValuesOf>,
+  files: ContentFiles,
+): void {
+  const asFitted = new Set(
+    (data.office?.facts ?? []).filter((fact) => fact.scope === 'position').map((fact) => fact.id),
+  )
   for (const vessel of data.vessels.values()) {
     noUndeclaredFactValue(vessel.facts, facts, files)
     for (const position of vessel.positions) noUndeclaredFactValue(position.facts, facts, files)
     for (const procedure of procedures.values()) {
       noMissingIsolationPoint(procedure, vessel, files)
-      for (const position of vessel.positions) noUnidentifiedFact(procedure, vessel, position, data.designs.get(position.design.id), files)
+      for (const position of vessel.positions)
+        noUnidentifiedFact(
+          procedure,
+          {vessel, position, design: data.designs.get(position.design.id), asFitted},
+          files,
+        )
     }
   }
 }

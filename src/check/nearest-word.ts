@@ -18,5 +18,7 @@ export function expectedWord(word: string, known: Iterable<string>, otherwise: s
   if (near !== undefined && distance(word, near) <= Math.max(2, Math.floor(word.length / 2))) {
     return `expected ${otherwise} such as \`${near}\``
   }
-  return list.length <= 8 ? `expected one of ${list.map((one) => `\`${one}\``).join(', ')}` : `expected ${otherwise}`
+  return list.length <= 8
+    ? `expected one of ${list.map((one) => `\`${one}\``).join(', ')}`
+    : `expected ${otherwise}`
 }

@@ -23,7 +23,11 @@ export async function runBuild(options: CommandOptions): Promise<Outcome> {
   const {files, content, values, ledgers} = await checkAndCompute(options.content)
   const unknown = content ? options.vessels.filter((id) => !content.vessels.has(id)) : []
   if (content && unknown.length > 0) {
-    return {exitStatus: 2, out: '', err: `Unexpected vessel \`${unknown.join('`, `')}\`, expected ${[...content.vessels.keys()].map((id) => `\`${id}\``).join(' or ')}\n`}
+    return {
+      exitStatus: 2,
+      out: '',
+      err: `Unexpected vessel \`${unknown.join('`, `')}\`, expected ${[...content.vessels.keys()].map((id) => `\`${id}\``).join(' or ')}\n`,
+    }
   }
   const published: Published[] = []
   if (content && values) {
@@ -35,12 +39,25 @@ export async function runBuild(options: CommandOptions): Promise<Outcome> {
       checkFiles(id, rendered, files)
       if (stopsTheBuild(files)) break
       publishVessel({vesselId: id, files: rendered, siteFolder: options.out, disk: nodeDisk})
-      published.push({vessel: id, name: stated.pages.vessel.name, open: `${options.out}/${id}/index.html`, pages: stated.pages.pages.length, bytes: rendered.reduce((sum, file) => sum + file.bytes.length, 0)})
+      published.push({
+        vessel: id,
+        name: stated.pages.vessel.name,
+        open: `${options.out}/${id}/index.html`,
+        pages: stated.pages.pages.length,
+        bytes: rendered.reduce((sum, file) => sum + file.bytes.length, 0),
+      })
     }
   }
   const passed = content !== undefined && !stopsTheBuild(files)
-  const lines = published.map((one) => `Handbook of ${one.name}: open ${one.open} (${one.pages} pages, ${(one.bytes / 1e6).toFixed(1)} MB)\n`)
-  const words = passed ? `${lines.join('')}${countWords(files)}\n` : `Nothing published: ${countWords(files)}\n`
-  const out = options.json ? `${JSON.stringify({passed, published, messages: messagesData(files)}, null, 2)}\n` : words
+  const lines = published.map(
+    (one) =>
+      `Handbook of ${one.name}: open ${one.open} (${one.pages} pages, ${(one.bytes / 1e6).toFixed(1)} MB)\n`,
+  )
+  const words = passed
+    ? `${lines.join('')}${countWords(files)}\n`
+    : `Nothing published: ${countWords(files)}\n`
+  const out = options.json
+    ? `${JSON.stringify({passed, published, messages: messagesData(files)}, null, 2)}\n`
+    : words
   return {exitStatus: passed ? 0 : 1, out, err: messagesText(files, options)}
 }

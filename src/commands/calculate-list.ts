@@ -45,14 +45,28 @@ export const listedCalculations: readonly ListedCalculation[] = [
     note: annulusVolumeNote,
     keys: ['outer', 'inner', 'length'],
     optionalKeys: [],
-    run: (words) => [line('volume', annulusVolume({outerDiameter: words.quantity('outer', 'length'), innerDiameter: words.quantity('inner', 'length'), length: words.quantity('length', 'length')}), 'l', 3)],
+    run: (words) => [
+      line(
+        'volume',
+        annulusVolume({
+          outerDiameter: words.quantity('outer', 'length'),
+          innerDiameter: words.quantity('inner', 'length'),
+          length: words.quantity('length', 'length'),
+        }),
+        'l',
+        3,
+      ),
+    ],
   },
   {
     note: runningClearanceNote,
     keys: ['bores', 'hubs'],
     optionalKeys: [],
     run: (words) => {
-      const result = runningClearance({bores: words.list('bores', 'length'), hubs: words.list('hubs', 'length')})
+      const result = runningClearance({
+        bores: words.list('bores', 'length'),
+        hubs: words.list('hubs', 'length'),
+      })
       return [
         line('clearance', result.mean, 'mm diametral', 3),
         line('smallest', result.smallest, 'mm diametral', 3),
@@ -62,7 +76,12 @@ export const listedCalculations: readonly ListedCalculation[] = [
       ]
     },
   },
-  {note: pressureHoldNote, keys: ['start', 'end', 'start-temperature', 'end-temperature'], optionalKeys: ['start-barometer', 'end-barometer', 'volume', 'duration'], run: runPressureHold},
+  {
+    note: pressureHoldNote,
+    keys: ['start', 'end', 'start-temperature', 'end-temperature'],
+    optionalKeys: ['start-barometer', 'end-barometer', 'volume', 'duration'],
+    run: runPressureHold,
+  },
   {
     note: purgeUpperBoundNote,
     keys: ['rating', 'lip', 'tank', 'regulator'],
@@ -102,8 +121,18 @@ export const listedCalculations: readonly ListedCalculation[] = [
       return [{name: 'order', value: order.length, figure: order.join(' '), unit: ''}]
     },
   },
-  {note: tighteningTorqueNote, keys: ['size', 'class', 'friction'], optionalKeys: ['head-friction', 'utilisation', 'edition'], run: runTighteningTorque},
-  {note: tightnessHoldTimeNote, keys: ['volume', 'test-pressure', 'gauge-step', 'temperature-uncertainty', 'allowed-leak'], optionalKeys: ['temperature', 'barometer', 'least'], run: runHoldTime},
+  {
+    note: tighteningTorqueNote,
+    keys: ['size', 'class', 'friction'],
+    optionalKeys: ['head-friction', 'utilisation', 'edition'],
+    run: runTighteningTorque,
+  },
+  {
+    note: tightnessHoldTimeNote,
+    keys: ['volume', 'test-pressure', 'gauge-step', 'temperature-uncertainty', 'allowed-leak'],
+    optionalKeys: ['temperature', 'barometer', 'least'],
+    run: runHoldTime,
+  },
 ]
 
 function runPressureHold(words: CalculationWords): readonly ResultLine[] {
@@ -132,7 +161,8 @@ function runTighteningTorque(words: CalculationWords): readonly ResultLine[] {
   const size = words.text('size')
   const thread = coarseThread(size)
   const edition = words.optionalText('edition', '2003')
-  if (edition !== '2003' && edition !== '1986') throw new RangeError(`Unexpected edition \`${edition}\`, expected 2003 or 1986`)
+  if (edition !== '2003' && edition !== '1986')
+    throw new RangeError(`Unexpected edition \`${edition}\`, expected 2003 or 1986`)
   const threadFriction = ratioOf(words, 'friction')
   const result = tighteningTorque({
     thread,
@@ -157,5 +187,8 @@ function runHoldTime(words: CalculationWords): readonly ResultLine[] {
     allowedLeak: words.quantity('allowed-leak', 'volume-flow'),
     least: words.optional('least', 'time') ?? minutes(30),
   })
-  return [line('hold-time', result.holdTime, 'min', 1), line('smallest-leak', result.smallestLeak, 'ml/min', 2)]
+  return [
+    line('hold-time', result.holdTime, 'min', 1),
+    line('smallest-leak', result.smallestLeak, 'ml/min', 2),
+  ]
 }

@@ -30,6 +30,9 @@ export function calculationWords(words: ReadonlyMap<string, string>): Calculatio
       const value = words.get(key)
       return value === undefined ? undefined : parse(key, value, kind)
     },
-    list: (key, kind) => text(key).split(',').map((one) => parse(key, one.trim(), kind)),
+    list: (key, kind) =>
+      text(key)
+        .split(',')
+        .map((one) => parse(key, one.trim(), kind)),
   }
 }

@@ -1,4 +1,4 @@
-import {type ContentFiles} from '../messages/add-message.ts'
+import type {ContentFiles} from '../messages/add-message.ts'
 import {printMessages, sortedMessages} from '../messages/print-messages.ts'
 
 /** What a command says and how it ends: 0 done, 1 the content has errors, 2 used wrongly, 3 our fault or the machine's. */

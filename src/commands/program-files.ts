@@ -11,12 +11,16 @@ export interface ProgramFiles {
 /** Reads templates and runtime from the program's own folder. */
 export async function readProgramFiles(): Promise<ProgramFiles> {
   const root = fileURLToPath(new URL('..', import.meta.url))
-  const runtime = async (name: string): Promise<string> => readFile(join(root, '.build', 'runtime', `${name}.js`), 'utf8')
+  const runtime = async (name: string): Promise<string> =>
+    readFile(join(root, '.build', 'runtime', `${name}.js`), 'utf8')
   const templates = new Map<string, string>()
   for (const folder of ['pages', 'parts', 'styles', 'signs']) {
     for (const name of (await readdir(join(root, 'templates', folder))).sort()) {
       templates.set(`${folder}/${name}`, await readFile(join(root, 'templates', folder, name), 'utf8'))
     }
   }
-  return {templates, runtime: {head: await runtime('head'), page: await runtime('page'), hub: await runtime('hub')}}
+  return {
+    templates,
+    runtime: {head: await runtime('head'), page: await runtime('page'), hub: await runtime('hub')},
+  }
 }

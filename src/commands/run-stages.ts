@@ -25,7 +25,12 @@ export async function checkAndCompute(contentFolder: string): Promise<CheckedCon
   const content = checkContent(sources, files)
   const values = content && computeValues(content, files)
   const sound = !stopsTheBuild(files)
-  return {files, content: sound ? content : undefined, values: sound ? values : undefined, ledgers: sources.ledgers}
+  return {
+    files,
+    content: sound ? content : undefined,
+    values: sound ? values : undefined,
+    ledgers: sources.ledgers,
+  }
 }
 
 /** Pages of one vessel with their technical texts and states. */
@@ -37,10 +42,18 @@ export interface StatedPages {
 }
 
 /** Compiles one vessel and holds each page against the newest ledger. */
-export function stateVessel(content: Content, values: ComputedValues, vessel: string, ledgers: ReadonlyMap<string, string>, files: ContentFiles): StatedPages {
+export function stateVessel(
+  content: Content,
+  values: ComputedValues,
+  vessel: string,
+  ledgers: ReadonlyMap<string, string>,
+  files: ContentFiles,
+): StatedPages {
   const pages = compilePages(content, values, vessel)
   const ledger = newestLedger(vessel, ledgers, files)
-  const technicalTexts = new Map(pages.pages.map((page) => [page.head.id, technicalText(page, pages.vessel.name)]))
+  const technicalTexts = new Map(
+    pages.pages.map((page) => [page.head.id, technicalText(page, pages.vessel.name)]),
+  )
   const states = new Map([...technicalTexts].map(([id, text]) => [id, pageState(id, text, ledger)]))
   return {pages, technicalTexts, states, issue: ledger && {number: ledger.issue, date: ledger.date}}
 }

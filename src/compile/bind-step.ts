@@ -1,5 +1,21 @@
-import type {BoundHold, BoundItem, BoundPart, BoundReading, BoundSection, BoundStep, CautionLine} from '../handbook-model/pages.ts'
-import type {HoldPoint, Procedure, Reading, DerivedReading, Section, Step, StepPart} from '../handbook-model/procedure.ts'
+import type {
+  BoundHold,
+  BoundItem,
+  BoundPart,
+  BoundReading,
+  BoundSection,
+  BoundStep,
+  CautionLine,
+} from '../handbook-model/pages.ts'
+import type {
+  DerivedReading,
+  HoldPoint,
+  Procedure,
+  Reading,
+  Section,
+  Step,
+  StepPart,
+} from '../handbook-model/procedure.ts'
 import {bindText} from './bind-text.ts'
 import {boundFigure} from './bound-figure.ts'
 import {boundCautions, type CautionNumbers} from './caution-numbers.ts'
@@ -23,17 +39,37 @@ export function stepCounter(): StepCounter {
 }
 
 /** A section as it stands on this pump, or undefined when its condition is false or nothing of it stands. */
-export function boundSection(section: Section, procedure: Procedure, desk: PumpDesk, numbers: CautionNumbers, steps: StepCounter): BoundSection | undefined {
+export function boundSection(
+  section: Section,
+  procedure: Procedure,
+  desk: PumpDesk,
+  numbers: CautionNumbers,
+  steps: StepCounter,
+): BoundSection | undefined {
   const stands = standing(section.when, desk)
   if (!stands.stands) return undefined
   const cautions = boundCautions(section.cautions, desk, numbers)
-  const recalls: readonly CautionLine[] = cautions.map(({number, word, title, link}) => ({number, word, title, link}))
+  const recalls: readonly CautionLine[] = cautions.map(({number, word, title, link}) => ({
+    number,
+    word,
+    title,
+    link,
+  }))
   const items = section.items.flatMap((item): readonly BoundItem[] => {
-    const bound = item.kind === 'step' ? boundStep(item, procedure, desk, numbers, steps, recalls) : boundHold(item, procedure, desk)
+    const bound =
+      item.kind === 'step'
+        ? boundStep(item, procedure, desk, numbers, steps, recalls)
+        : boundHold(item, procedure, desk)
     return bound ? [withVariants(bound, [stands.variant, bound.variant])] : []
   })
   if (items.length === 0) return undefined
-  return {id: elementId(procedure.id, section.id), title: section.title, intro: section.intro.map((text) => bindText(text, desk)), cautions, items}
+  return {
+    id: elementId(procedure.id, section.id),
+    title: section.title,
+    intro: section.intro.map((text) => bindText(text, desk)),
+    cautions,
+    items,
+  }
 }
 
 /** An item under the condition of its section and its own. */
@@ -42,7 +78,14 @@ function withVariants(item: BoundItem, variants: readonly (string | undefined)[]
   return words.length === 0 ? item : {...item, variant: words.join(', ')}
 }
 
-function boundStep(step: Step, procedure: Procedure, desk: PumpDesk, numbers: CautionNumbers, steps: StepCounter, recalls: readonly CautionLine[]): BoundStep | undefined {
+function boundStep(
+  step: Step,
+  procedure: Procedure,
+  desk: PumpDesk,
+  numbers: CautionNumbers,
+  steps: StepCounter,
+  recalls: readonly CautionLine[],
+): BoundStep | undefined {
   const stands = standing(step.when, desk)
   if (!stands.stands) return undefined
   const cautions = boundCautions(step.cautions, desk, numbers)
@@ -62,7 +105,10 @@ function boundHold(hold: HoldPoint, procedure: Procedure, desk: PumpDesk): Bound
   const stands = standing(hold.when, desk)
   if (!stands.stands) return undefined
   const head = desk.position.components.find((one) => one.kind === 'head')
-  const nameplate = hold.id === 'nameplate' ? [[{kind: 'text' as const, text: wordsEn.nameplate(head?.serial ?? desk.position.serial)}]] : []
+  const nameplate =
+    hold.id === 'nameplate'
+      ? [[{kind: 'text' as const, text: wordsEn.nameplate(head?.serial ?? desk.position.serial)}]]
+      : []
   return {
     kind: 'hold',
     id: elementId(procedure.id, hold.id),
@@ -87,22 +133,52 @@ function boundPart(part: StepPart, procedure: Procedure, desk: PumpDesk): readon
     case 'derived':
       return [{...boundReading(part, procedure, desk), ...variant}]
     case 'wait':
-      return [{kind: 'wait', id: elementId(procedure.id, part.id), least: valueLine(pumpValue(desk, part.least.id), desk), missed: part.missed}]
+      return [
+        {
+          kind: 'wait',
+          id: elementId(procedure.id, part.id),
+          least: valueLine(pumpValue(desk, part.least.id), desk),
+          missed: part.missed,
+        },
+      ]
     case 'repeat':
       return [{kind: 'repeat', until: part.until, boxes: part.times ?? 0}]
     case 'alternatives':
-      return [{kind: 'alternatives', id: elementId(procedure.id, part.id), items: alternativesOf(part, procedure, desk)}]
+      return [
+        {
+          kind: 'alternatives',
+          id: elementId(procedure.id, part.id),
+          items: alternativesOf(part, procedure, desk),
+        },
+      ]
     case 'second-person':
       return [{kind: 'second-person', id: elementId(procedure.id, part.id), what: part.what}]
     case 'figure':
-      return [{kind: 'figure', ...variant, figure: boundFigure(elementId(procedure.id, part.figure.replace(':', '-')), part.figure, part.caption, desk)}]
+      return [
+        {
+          kind: 'figure',
+          ...variant,
+          figure: boundFigure(
+            elementId(procedure.id, part.figure.replace(':', '-')),
+            part.figure,
+            part.caption,
+            desk,
+          ),
+        },
+      ]
     case 'isolate':
     case 'restore': {
-      const role = found(desk.position.isolation.find((one) => one.role === part.role), `isolation ${part.role}`)
+      const role = found(
+        desk.position.isolation.find((one) => one.role === part.role),
+        `isolation ${part.role}`,
+      )
       return [{kind: part.kind, role: wordsEn.roles[part.role], points: isolationLines(role)}]
     }
     case 'identify': {
-      const fact = found(desk.content.office.facts.find((one) => one.id === part.fact.id), `fact ${part.fact.id}`)
+      const fact = found(
+        desk.content.office.facts.find((one) => one.id === part.fact.id),
+        `fact ${part.fact.id}`,
+      )
       return [{kind: 'identify', fact: fact.title.en, choices: fact.values.map((value) => value.title.en)}]
     }
     case 'tally':
@@ -112,11 +188,21 @@ function boundPart(part: StepPart, procedure: Procedure, desk: PumpDesk): readon
   }
 }
 
-function alternativesOf(part: Extract<StepPart, {kind: 'alternatives'}>, procedure: Procedure, desk: PumpDesk): Extract<BoundPart, {kind: 'alternatives'}>['items'] {
+function alternativesOf(
+  part: Extract<StepPart, {kind: 'alternatives'}>,
+  procedure: Procedure,
+  desk: PumpDesk,
+): Extract<BoundPart, {kind: 'alternatives'}>['items'] {
   return part.items.flatMap((item) => {
     const stands = standing(item.when, desk)
     if (!stands.stands) return []
-    return [{id: elementId(procedure.id, item.id), ...(stands.variant ? {variant: stands.variant} : {}), text: bindText(item.text, desk)}]
+    return [
+      {
+        id: elementId(procedure.id, item.id),
+        ...(stands.variant ? {variant: stands.variant} : {}),
+        text: bindText(item.text, desk),
+      },
+    ]
   })
 }
 
@@ -131,7 +217,10 @@ function boundReading(reading: Reading | DerivedReading, procedure: Procedure, d
     stations: derived ? [] : reading.stations,
     instrument: derived ? '' : toolWords(reading.instrument.id, desk),
     formula: derived ? formulaWords(reading, procedure) : '',
-    limits: limitLines(reading.limits.map((one) => one.id), desk),
+    limits: limitLines(
+      reading.limits.map((one) => one.id),
+      desk,
+    ),
   }
 }
 
@@ -156,7 +245,8 @@ function titleOfReading(id: string, procedure: Procedure): string {
   for (const section of procedure.sections) {
     for (const item of section.items) {
       if (item.kind !== 'step') continue
-      for (const part of item.parts) if ((part.kind === 'reading' || part.kind === 'derived') && part.id === id) return part.title
+      for (const part of item.parts)
+        if ((part.kind === 'reading' || part.kind === 'derived') && part.id === id) return part.title
     }
   }
   return id
@@ -165,4 +255,3 @@ function titleOfReading(id: string, procedure: Procedure): string {
 function neverReached(value: never): never {
   throw new Error(`Unexpected part ${JSON.stringify(value)}`)
 }
-

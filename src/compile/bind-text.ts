@@ -1,7 +1,7 @@
 import {notKnownWords} from '../handbook-model/computed.ts'
 import type {BoundInline, BoundText} from '../handbook-model/pages.ts'
 import type {RichText} from '../handbook-model/procedure.ts'
-import {found, printedValue, type PumpDesk, pumpValue} from './desk.ts'
+import {found, type PumpDesk, printedValue, pumpValue} from './desk.ts'
 import {elementId, explanationPath, procedurePath, wordsPath} from './page-paths.ts'
 
 /** Fills the holes of a text for one pump: values become figures, references become links. */
@@ -16,15 +16,31 @@ export function bindText(text: RichText, desk: PumpDesk): BoundText {
       case 'value': {
         const value = pumpValue(desk, inline.value.id)
         const known = value.result.kind === 'known'
-        return {kind: 'value', text: known ? printedValue(value) : notKnownWords, path: `${explanationPath(desk.position.id, value.id)}#${elementId('value', value.id)}`, known}
+        return {
+          kind: 'value',
+          text: known ? printedValue(value) : notKnownWords,
+          path: `${explanationPath(desk.position.id, value.id)}#${elementId('value', value.id)}`,
+          known,
+        }
       }
       case 'procedure': {
-        const procedure = found(desk.content.procedures.get(inline.procedure.id), `procedure ${inline.procedure.id}`)
-        return {kind: 'link', text: inline.label === '' ? procedure.title : inline.label, path: procedurePath(desk.position.id, procedure.id)}
+        const procedure = found(
+          desk.content.procedures.get(inline.procedure.id),
+          `procedure ${inline.procedure.id}`,
+        )
+        return {
+          kind: 'link',
+          text: inline.label === '' ? procedure.title : inline.label,
+          path: procedurePath(desk.position.id, procedure.id),
+        }
       }
       case 'term': {
         const term = found(desk.content.terms.get(inline.term.id), `term ${inline.term.id}`)
-        return {kind: 'link', text: inline.label === '' ? term.term.en : inline.label, path: `${wordsPath}#${elementId('term', term.id)}`}
+        return {
+          kind: 'link',
+          text: inline.label === '' ? term.term.en : inline.label,
+          path: `${wordsPath}#${elementId('term', term.id)}`,
+        }
       }
       default:
         return neverReached(inline)

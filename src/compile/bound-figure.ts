@@ -15,8 +15,13 @@ import {planTanks} from './plan-tanks.ts'
 export function boundFigure(id: string, name: string, caption: string, desk: PumpDesk): BoundFigure {
   if (name === 'tank-plan') return {id, caption, ...markedPlan(id, desk)}
   const [, jointId = ''] = name.split(':')
-  const joint = found(desk.design.joints.find((one) => one.id === jointId), `joint ${jointId}`)
-  const order = printedValue(pumpValue(desk, `${joint.id}.order`)).split(' ').map(Number)
+  const joint = found(
+    desk.design.joints.find((one) => one.id === jointId),
+    `joint ${jointId}`,
+  )
+  const order = printedValue(pumpValue(desk, `${joint.id}.order`))
+    .split(' ')
+    .map(Number)
   const {svg, alternative, data} = tighteningOrderFigure({bolts: joint.count, order})
   return {id, svg, alternative, caption, data}
 }

@@ -27,7 +27,11 @@ export function cautionNumbers(desk: PumpDesk): CautionNumbers {
 }
 
 /** Cautions of a step or section that stand on this pump, each once, the highest word first. */
-export function boundCautions(uses: readonly CautionUse[], desk: PumpDesk, numbers: CautionNumbers): readonly BoundCaution[] {
+export function boundCautions(
+  uses: readonly CautionUse[],
+  desk: PumpDesk,
+  numbers: CautionNumbers,
+): readonly BoundCaution[] {
   const ids = new Set(uses.filter((use) => standing(use.when, desk).stands).map((use) => use.caution.id))
   const sorted = [...ids].map((id) => cautionOf(id, desk)).sort((a, b) => rank[a.word] - rank[b.word])
   return sorted.map((caution) => boundCaution(caution, numbers.numberOf(caution.id)))
@@ -50,7 +54,12 @@ export function boundCaution(caution: Caution, number: number): BoundCaution {
 
 /** The short form: number, word and title. */
 export function cautionLine(caution: Caution, number: number): CautionLine {
-  return {number, word: caution.word, title: caution.title.en, link: cautionLink(caution.id, caution.title.en)}
+  return {
+    number,
+    word: caution.word,
+    title: caution.title.en,
+    link: cautionLink(caution.id, caution.title.en),
+  }
 }
 
 function cautionOf(id: string, desk: PumpDesk): Caution {

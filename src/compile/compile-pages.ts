@@ -24,7 +24,9 @@ import {writtenDatum} from './written-datum.ts'
 export function compilePages(content: Content, values: ComputedValues, vesselId: string): HandbookPages {
   const vessel = found(content.vessels.get(vesselId), `vessel ${vesselId}`)
   const ofVessel = found(values.vessels.get(vesselId), `values of ${vesselId}`)
-  const desks = vessel.positions.map((position) => pumpDesk(content, vessel, position, found(ofVessel.get(position.id), `values of ${position.id}`)))
+  const desks = vessel.positions.map((position) =>
+    pumpDesk(content, vessel, position, found(ofVessel.get(position.id), `values of ${position.id}`)),
+  )
   const pages: readonly Page[] = [
     startPage(vessel, desks, content),
     ...desks.flatMap(pagesOfPump),
@@ -67,14 +69,31 @@ function vesselHead(vessel: Vessel, content: Content): VesselHead {
 function startPage(vessel: Vessel, desks: readonly PumpDesk[], content: Content): StartPage {
   return {
     kind: 'start',
-    head: {id: `${vessel.id}/start`, shownAs: 'start', path: startPath, title: wordsEn.titles.start(vessel.name.en), language: 'en', madeFrom: unique([...desks.flatMap(filesOfPump), ...[...content.jobs.values()].map((job) => job.place.path)])},
+    head: {
+      id: `${vessel.id}/start`,
+      shownAs: 'start',
+      path: startPath,
+      title: wordsEn.titles.start(vessel.name.en),
+      language: 'en',
+      madeFrom: unique([
+        ...desks.flatMap(filesOfPump),
+        ...[...content.jobs.values()].map((job) => job.place.path),
+      ]),
+    },
     positions: desks.map((desk) => ({
       link: {text: desk.position.tag, path: positionPath(desk.position.id)},
       serial: desk.position.serial,
       design: desk.design.title.en,
-      notKnown: [...desk.values.values()].filter((value) => value.result.kind === 'not-known' && value.calculation === undefined).length + desk.position.facts.filter((fact) => fact.value === undefined).length,
+      notKnown:
+        [...desk.values.values()].filter(
+          (value) => value.result.kind === 'not-known' && value.calculation === undefined,
+        ).length + desk.position.facts.filter((fact) => fact.value === undefined).length,
     })),
-    jobs: [...content.jobs.values()].map((job) => ({title: job.title.en, purpose: job.purpose.en, interval: job.interval.en})),
+    jobs: [...content.jobs.values()].map((job) => ({
+      title: job.title.en,
+      purpose: job.purpose.en,
+      interval: job.interval.en,
+    })),
     safety: wordsEn.safety,
     particulars: [
       {label: wordsEn.particulars.hullNumber, text: vessel.hullNumber},

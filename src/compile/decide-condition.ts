@@ -21,9 +21,17 @@ export function decideCondition(condition: Condition, facts: Facts): Truth {
     case 'not':
       return negate(decideCondition(condition.operand, facts))
     case 'and':
-      return join(condition.operands.map((one) => decideCondition(one, facts)), 'false', 'true')
+      return join(
+        condition.operands.map((one) => decideCondition(one, facts)),
+        'false',
+        'true',
+      )
     case 'or':
-      return join(condition.operands.map((one) => decideCondition(one, facts)), 'true', 'false')
+      return join(
+        condition.operands.map((one) => decideCondition(one, facts)),
+        'true',
+        'false',
+      )
     default:
       return neverReached(condition)
   }

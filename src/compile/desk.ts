@@ -18,10 +18,26 @@ export interface PumpDesk {
 }
 
 /** Gathers what belongs to one position; the check has proved that all of it exists. */
-export function pumpDesk(content: Content, vessel: Vessel, position: Position, values: PositionValues): PumpDesk {
-  const tank = found(vessel.tanks.find((one) => one.id === position.tank.id), `tank ${position.tank.id}`)
+export function pumpDesk(
+  content: Content,
+  vessel: Vessel,
+  position: Position,
+  values: PositionValues,
+): PumpDesk {
+  const tank = found(
+    vessel.tanks.find((one) => one.id === position.tank.id),
+    `tank ${position.tank.id}`,
+  )
   const design = found(content.designs.get(position.design.id), `design ${position.design.id}`)
-  return {content, vessel, position, tank, design, values, facts: factsOfPosition(vessel, design, position, content.office.facts)}
+  return {
+    content,
+    vessel,
+    position,
+    tank,
+    design,
+    values,
+    facts: factsOfPosition(vessel, design, position, content.office.facts),
+  }
 }
 
 /** A value of this pump by id. */

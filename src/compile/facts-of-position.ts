@@ -8,7 +8,12 @@ import type {Facts} from './decide-condition.ts'
  * A fact that is declared for the position is taken from the position alone: what vessel or design say of it is a
  * default, and a default is never taken as fitted. Where the position is silent the fact is unknown.
  */
-export function factsOfPosition(vessel: Vessel, design: Design, position: Position, declared: readonly FactDeclaration[]): Facts {
+export function factsOfPosition(
+  vessel: Vessel,
+  design: Design,
+  position: Position,
+  declared: readonly FactDeclaration[],
+): Facts {
   const asFitted = new Set(declared.filter((one) => one.scope === 'position').map((one) => one.id))
   const shared = [...vessel.facts, ...design.facts].filter(({fact}) => !asFitted.has(fact.id))
   const facts = new Map<string, string | undefined>([

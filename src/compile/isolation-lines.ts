@@ -6,7 +6,22 @@ import {wordsEn} from './words-en.ts'
 export function isolationLines(role: IsolationRole): readonly IsolationLine[] {
   const words = wordsEn.roles[role.role]
   if (role.points.length === 0) {
-    return [{id: `${role.role}-none`, role: words, tag: '', medium: '', kind: '', normal: '', isolated: '', where: '', lock: '', proof: '', restoredWith: '', noneBecause: role.noneBecause?.en ?? ''}]
+    return [
+      {
+        id: `${role.role}-none`,
+        role: words,
+        tag: '',
+        medium: '',
+        kind: '',
+        normal: '',
+        isolated: '',
+        where: '',
+        lock: '',
+        proof: '',
+        restoredWith: '',
+        noneBecause: role.noneBecause?.en ?? '',
+      },
+    ]
   }
   return role.points.map((point) => ({
     id: point.id,

@@ -1,5 +1,5 @@
-import type {JobPage, PartLine, ToolLine} from '../handbook-model/pages.ts'
 import type {Job} from '../handbook-model/office-content.ts'
+import type {JobPage, PartLine, ToolLine} from '../handbook-model/pages.ts'
 import type {Procedure} from '../handbook-model/procedure.ts'
 import {boundCautions, cautionNumbers} from './caution-numbers.ts'
 import {found, type PumpDesk, positionHead} from './desk.ts'
@@ -12,7 +12,9 @@ import {wordsEn} from './words-en.ts'
 
 /** A job on one pump: its procedures in order, tools and parts summed against what is aboard. */
 export function jobPage(job: Job, desk: PumpDesk): JobPage {
-  const procedures = job.procedures.map((reference) => found(desk.content.procedures.get(reference.id), `procedure ${reference.id}`))
+  const procedures = job.procedures.map((reference) =>
+    found(desk.content.procedures.get(reference.id), `procedure ${reference.id}`),
+  )
   const roles = new Set(procedures.flatMap((procedure) => rolesOf(procedure, desk)))
   return {
     kind: 'job',
@@ -40,7 +42,9 @@ export function jobPage(job: Job, desk: PumpDesk): JobPage {
 }
 
 function rolesOf(procedure: Procedure, desk: PumpDesk): readonly string[] {
-  const steps = standingSections(procedure, desk).flatMap(({items}) => items.flatMap((item) => (item.kind === 'step' ? [item.step] : [])))
+  const steps = standingSections(procedure, desk).flatMap(({items}) =>
+    items.flatMap((item) => (item.kind === 'step' ? [item.step] : [])),
+  )
   return steps.flatMap((step) => step.parts.flatMap((part) => (part.kind === 'isolate' ? [part.role] : [])))
 }
 
@@ -52,7 +56,11 @@ function jobTools(procedures: readonly Procedure[], desk: PumpDesk): JobPage['to
       lines.set(line.id, {line: known.line, usedIn: [...known.usedIn, procedure.title]})
     }
   }
-  return [...lines.values()].map(({line, usedIn}) => ({...line, aboard: toolAboard(line.id, desk), usedIn: usedIn.join(', ')}))
+  return [...lines.values()].map(({line, usedIn}) => ({
+    ...line,
+    aboard: toolAboard(line.id, desk),
+    usedIn: usedIn.join(', '),
+  }))
 }
 
 /** Numbers of the tool and where it lies. One entry may hold several pieces, so that entries are never counted. */
@@ -60,7 +68,14 @@ function toolAboard(id: string, desk: PumpDesk): string {
   const entries = desk.vessel.toolsAboard.filter((one) => one.tool.id === id)
   if (entries.length === 0) return wordsEn.notListed
   const places = new Set(entries.map((one) => one.location.en))
-  return [...places].map((place) => wordsEn.numbered(entries.filter((one) => one.location.en === place).map((one) => one.number), place)).join('; ')
+  return [...places]
+    .map((place) =>
+      wordsEn.numbered(
+        entries.filter((one) => one.location.en === place).map((one) => one.number),
+        place,
+      ),
+    )
+    .join('; ')
 }
 
 /** A part with its need, summed over procedures; each unit of a part is a line of its own. */

@@ -1,18 +1,49 @@
 import type {Content} from '../handbook-model/content.ts'
-import type {CautionsPage, PageHead, PageLink, PartsPage, SourcesPage, ToolsPage, WordsPage} from '../handbook-model/pages.ts'
 import type {Source} from '../handbook-model/office-content.ts'
+import type {
+  CautionsPage,
+  PageHead,
+  PageLink,
+  PartsPage,
+  SourcesPage,
+  ToolsPage,
+  WordsPage,
+} from '../handbook-model/pages.ts'
 import {boundCaution} from './caution-numbers.ts'
 import {found, type PumpDesk} from './desk.ts'
 import {unique} from './made-from.ts'
-import {cautionLink, cautionsPath, elementId, partsPath, sourceLink, sourcesPath, toolsPath, valueLink, wordsPath} from './page-paths.ts'
+import {
+  cautionLink,
+  cautionsPath,
+  elementId,
+  partsPath,
+  sourceLink,
+  sourcesPath,
+  toolsPath,
+  valueLink,
+  wordsPath,
+} from './page-paths.ts'
 import {proceduresOf, proceduresUsing, stepsWithCaution} from './used-in.ts'
 import {wordsEn} from './words-en.ts'
 import {instrumentWords} from './written-datum.ts'
 
-function headOf(desks: readonly PumpDesk[], name: string, path: string, title: string, madeFrom: readonly string[]): PageHead {
+function headOf(
+  desks: readonly PumpDesk[],
+  name: string,
+  path: string,
+  title: string,
+  madeFrom: readonly string[],
+): PageHead {
   const {vessel, content} = found(desks[0], 'a pump')
   const {office} = content
-  return {id: `${vessel.id}/${name}`, shownAs: title.toLowerCase(), path, title, language: 'en', madeFrom: unique([vessel.place.path, office.place.path, ...madeFrom])}
+  return {
+    id: `${vessel.id}/${name}`,
+    shownAs: title.toLowerCase(),
+    path,
+    title,
+    language: 'en',
+    madeFrom: unique([vessel.place.path, office.place.path, ...madeFrom]),
+  }
 }
 
 function contentOf(desks: readonly PumpDesk[]): Content {
@@ -28,7 +59,10 @@ export function cautionsPage(desks: readonly PumpDesk[]): CautionsPage {
   })
   return {
     kind: 'cautions',
-    head: headOf(desks, 'cautions', cautionsPath, wordsEn.titles.cautions, [...used.flatMap(({caution}) => [caution.place.path, sourceOf(caution.source.id, content).place.path]), ...filesOfProcedures(desks)]),
+    head: headOf(desks, 'cautions', cautionsPath, wordsEn.titles.cautions, [
+      ...used.flatMap(({caution}) => [caution.place.path, sourceOf(caution.source.id, content).place.path]),
+      ...filesOfProcedures(desks),
+    ]),
     words: wordsEn.signalWords,
     cautions: used.map(({caution, usedIn}, index) => ({
       caution: boundCaution(caution, index + 1),
@@ -42,48 +76,121 @@ export function cautionsPage(desks: readonly PumpDesk[]): CautionsPage {
 /** Tools that the procedures of this vessel use. */
 export function toolsPage(desks: readonly PumpDesk[]): ToolsPage {
   const tools = [...contentOf(desks).tools.values()].flatMap((tool) => {
-    const usedIn = proceduresUsing((procedure) => procedure.tools.some((one) => one.tool.id === tool.id), desks)
+    const usedIn = proceduresUsing(
+      (procedure) => procedure.tools.some((one) => one.tool.id === tool.id),
+      desks,
+    )
     const instrument = tool.instrument ? instrumentWords(tool.instrument) : ''
-    return usedIn.length > 0 ? [{id: elementId('tool', tool.id), title: tool.title.en, size: tool.size.en, instrument, usedIn}] : []
+    return usedIn.length > 0
+      ? [{id: elementId('tool', tool.id), title: tool.title.en, size: tool.size.en, instrument, usedIn}]
+      : []
   })
-  return {kind: 'tools', head: headOf(desks, 'tools', toolsPath, wordsEn.titles.tools, [...contentOf(desks).tools.values()].map((tool) => tool.place.path).concat(filesOfProcedures(desks))), tools}
+  return {
+    kind: 'tools',
+    head: headOf(
+      desks,
+      'tools',
+      toolsPath,
+      wordsEn.titles.tools,
+      [...contentOf(desks).tools.values()].map((tool) => tool.place.path).concat(filesOfProcedures(desks)),
+    ),
+    tools,
+  }
 }
 
 /** Spare parts and consumables that the procedures of this vessel use. */
 export function partsPage(desks: readonly PumpDesk[]): PartsPage {
   const parts = [...contentOf(desks).parts.values()].flatMap((part) => {
-    const usedIn = proceduresUsing((procedure) => procedure.parts.some((one) => one.part.id === part.id), desks)
-    return usedIn.length > 0 ? [{id: elementId('part', part.id), title: part.title.en, size: part.size.en, class: wordsEn.partClasses[part.class], balloon: part.balloon ?? '', usedIn}] : []
+    const usedIn = proceduresUsing(
+      (procedure) => procedure.parts.some((one) => one.part.id === part.id),
+      desks,
+    )
+    return usedIn.length > 0
+      ? [
+          {
+            id: elementId('part', part.id),
+            title: part.title.en,
+            size: part.size.en,
+            class: wordsEn.partClasses[part.class],
+            balloon: part.balloon ?? '',
+            usedIn,
+          },
+        ]
+      : []
   })
-  return {kind: 'parts', head: headOf(desks, 'parts', partsPath, wordsEn.titles.parts, [...contentOf(desks).parts.values()].map((part) => part.place.path).concat(filesOfProcedures(desks))), parts}
+  return {
+    kind: 'parts',
+    head: headOf(
+      desks,
+      'parts',
+      partsPath,
+      wordsEn.titles.parts,
+      [...contentOf(desks).parts.values()].map((part) => part.place.path).concat(filesOfProcedures(desks)),
+    ),
+    parts,
+  }
 }
 
 /** Sources that values and cautions of this vessel stand on. */
 export function sourcesPage(desks: readonly PumpDesk[]): SourcesPage {
   const content = contentOf(desks)
-  const inUse = [...content.cautions.values()].filter((caution) => stepsWithCaution(caution.id, desks).length > 0)
-  const filesOfUse = [...desks.map((desk) => desk.design.place.path), ...inUse.map((caution) => caution.place.path)]
+  const inUse = [...content.cautions.values()].filter(
+    (caution) => stepsWithCaution(caution.id, desks).length > 0,
+  )
+  const filesOfUse = [
+    ...desks.map((desk) => desk.design.place.path),
+    ...inUse.map((caution) => caution.place.path),
+  ]
   const sources = [...content.sources.values()].flatMap((source) => {
     const ofValues = valuesOn(source.id, desks)
-    const ofCautions = inUse.filter((caution) => caution.source.id === source.id).map((caution) => cautionLink(caution.id, caution.title.en))
+    const ofCautions = inUse
+      .filter((caution) => caution.source.id === source.id)
+      .map((caution) => cautionLink(caution.id, caution.title.en))
     return [
       {
         id: elementId('source', source.id),
         title: source.title.en,
         edition: source.edition,
-        status: source.supersededBy ? wordsEn.supersededBy(sourceOf(source.supersededBy.id, content).title.en) : wordsEn.sourceStatus[source.status],
+        status: source.supersededBy
+          ? wordsEn.supersededBy(sourceOf(source.supersededBy.id, content).title.en)
+          : wordsEn.sourceStatus[source.status],
         howKnown: wordsEn.howKnown[source.howKnown],
         usedIn: [...ofValues, ...ofCautions],
       },
     ]
   })
-  return {kind: 'sources', head: headOf(desks, 'sources', sourcesPath, wordsEn.titles.sources, [...content.sources.values()].map((source) => source.place.path).concat(filesOfUse)), sources}
+  return {
+    kind: 'sources',
+    head: headOf(
+      desks,
+      'sources',
+      sourcesPath,
+      wordsEn.titles.sources,
+      [...content.sources.values()].map((source) => source.place.path).concat(filesOfUse),
+    ),
+    sources,
+  }
 }
 
 /** One word for each thing. */
 export function wordsPage(desks: readonly PumpDesk[]): WordsPage {
-  const terms = [...contentOf(desks).terms.values()].map((term) => ({id: elementId('term', term.id), term: term.term.en, meaning: term.meaning.en, notUsed: term.notUsed}))
-  return {kind: 'words', head: headOf(desks, 'words', wordsPath, wordsEn.titles.words, [...contentOf(desks).terms.values()].map((term) => term.place.path)), terms}
+  const terms = [...contentOf(desks).terms.values()].map((term) => ({
+    id: elementId('term', term.id),
+    term: term.term.en,
+    meaning: term.meaning.en,
+    notUsed: term.notUsed,
+  }))
+  return {
+    kind: 'words',
+    head: headOf(
+      desks,
+      'words',
+      wordsPath,
+      wordsEn.titles.words,
+      [...contentOf(desks).terms.values()].map((term) => term.place.path),
+    ),
+    terms,
+  }
 }
 
 /** Each value that stands on a source, linked on the first pump where it does. */

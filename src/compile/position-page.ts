@@ -39,7 +39,11 @@ export function positionPage(desk: PumpDesk): PositionPage {
     ratings: ratings.map((value) => valueLine(value, desk)),
     limits: design.limits.map((limit) => limitLine(limit, desk)),
     isolation: position.isolation.flatMap(isolationLines),
-    jobs: [...content.jobs.values()].map((job) => ({link: {text: job.title.en, path: jobPath(position.id, job.id)}, purpose: job.purpose.en, interval: job.interval.en})),
+    jobs: [...content.jobs.values()].map((job) => ({
+      link: {text: job.title.en, path: jobPath(position.id, job.id)},
+      purpose: job.purpose.en,
+      interval: job.interval.en,
+    })),
     procedures: proceduresOf([desk]).map((procedure) => procedureLine(procedure, desk)),
     valuesPages: [
       {text: wordsEn.titles.positionValues(position.tag), path: positionValuesPath(position.id)},
@@ -53,13 +57,30 @@ function fittedFields({position, content}: PumpDesk): readonly Field[] {
   const declared = content.office.facts.filter((one) => one.scope === 'position')
   const others = position.facts.filter((fact) => !declared.some((one) => one.id === fact.fact.id))
   return [
-    ...declared.map((one) => fittedField(one.id, position.facts.find((fact) => fact.fact.id === one.id), one)),
-    ...others.map((fact) => fittedField(fact.fact.id, fact, content.office.facts.find((one) => one.id === fact.fact.id))),
+    ...declared.map((one) =>
+      fittedField(
+        one.id,
+        position.facts.find((fact) => fact.fact.id === one.id),
+        one,
+      ),
+    ),
+    ...others.map((fact) =>
+      fittedField(
+        fact.fact.id,
+        fact,
+        content.office.facts.find((one) => one.id === fact.fact.id),
+      ),
+    ),
   ]
 }
 
 function fittedField(id: string, fact: FactValue | undefined, declared: FactDeclaration | undefined): Field {
   const label = declared?.title.en ?? id
-  if (fact?.value === undefined) return {label, text: fact?.reason ? `${notKnownWords} (${fact.reason})` : notKnownWords, known: false}
-  return {label, text: declared?.values.find((one) => one.id === fact.value)?.title.en ?? fact.value, known: true}
+  if (fact?.value === undefined)
+    return {label, text: fact?.reason ? `${notKnownWords} (${fact.reason})` : notKnownWords, known: false}
+  return {
+    label,
+    text: declared?.values.find((one) => one.id === fact.value)?.title.en ?? fact.value,
+    known: true,
+  }
 }

@@ -14,7 +14,9 @@ import {wordsEn} from './words-en.ts'
 export function procedurePage(procedure: Procedure, desk: PumpDesk): ProcedurePage {
   const numbers = cautionNumbers(desk)
   const steps = stepCounter()
-  const sections = procedure.sections.flatMap((section) => boundSection(section, procedure, desk, numbers, steps) ?? [])
+  const sections = procedure.sections.flatMap(
+    (section) => boundSection(section, procedure, desk, numbers, steps) ?? [],
+  )
   return {
     kind: 'procedure',
     head: {
@@ -51,7 +53,13 @@ export function procedurePage(procedure: Procedure, desk: PumpDesk): ProcedurePa
 export function toolLines(procedure: Procedure, desk: PumpDesk): readonly ToolLine[] {
   return procedure.tools.map(({tool: reference, note}) => {
     const tool = found(desk.content.tools.get(reference.id), `tool ${reference.id}`)
-    return {id: tool.id, title: tool.title.en, size: tool.size.en, note: note?.en ?? '', link: toolLink(tool.id, tool.title.en)}
+    return {
+      id: tool.id,
+      title: tool.title.en,
+      size: tool.size.en,
+      note: note?.en ?? '',
+      link: toolLink(tool.id, tool.title.en),
+    }
   })
 }
 
@@ -59,7 +67,15 @@ export function toolLines(procedure: Procedure, desk: PumpDesk): readonly ToolLi
 export function partLines(procedure: Procedure, desk: PumpDesk): readonly PartLine[] {
   return procedure.parts.map(({part: reference, quantity, unit, note}) => {
     const part = found(desk.content.parts.get(reference.id), `part ${reference.id}`)
-    return {id: part.id, title: part.title.en, size: part.size.en, quantity: wordsEn.amount(quantity, unit), note: note?.en ?? '', balloon: part.balloon ?? '', link: partLink(part.id, part.title.en)}
+    return {
+      id: part.id,
+      title: part.title.en,
+      size: part.size.en,
+      quantity: wordsEn.amount(quantity, unit),
+      note: note?.en ?? '',
+      balloon: part.balloon ?? '',
+      link: partLink(part.id, part.title.en),
+    }
   })
 }
 

@@ -16,27 +16,54 @@ export function stepsWithCaution(caution: string, desks: readonly PumpDesk[]): r
       for (const {id, text} of cautionUses(caution, procedure, desk)) {
         const known = links.get(id)
         if (known) known.pumps += 1
-        else links.set(id, {link: {text, path: procedurePath(desk.position.id, procedure.id), fragment: elementId(procedure.id, id)}, pumps: 1})
+        else
+          links.set(id, {
+            link: {
+              text,
+              path: procedurePath(desk.position.id, procedure.id),
+              fragment: elementId(procedure.id, id),
+            },
+            pumps: 1,
+          })
       }
     }
-    return [...links.values()].map(({link, pumps}) => ({...link, text: wordsEn.onPumps(link.text, pumps, desks.length)}))
+    return [...links.values()].map(({link, pumps}) => ({
+      ...link,
+      text: wordsEn.onPumps(link.text, pumps, desks.length),
+    }))
   })
 }
 
-function cautionUses(caution: string, procedure: Procedure, desk: PumpDesk): readonly {id: string; text: string}[] {
-  const stands = (uses: readonly CautionUse[]): boolean => uses.some((use) => use.caution.id === caution && standing(use.when, desk).stands)
+function cautionUses(
+  caution: string,
+  procedure: Procedure,
+  desk: PumpDesk,
+): readonly {id: string; text: string}[] {
+  const stands = (uses: readonly CautionUse[]): boolean =>
+    uses.some((use) => use.caution.id === caution && standing(use.when, desk).stands)
   return standingSections(procedure, desk).flatMap(({section, items}) => {
-    const own = stands(section.cautions) ? [{id: section.id, text: wordsEn.atSection(procedure.title, section.title)}] : []
-    const steps = items.flatMap((item) => (item.kind === 'step' && stands(item.step.cautions) ? [{id: item.step.id, text: wordsEn.atStep(procedure.title, item.number)}] : []))
+    const own = stands(section.cautions)
+      ? [{id: section.id, text: wordsEn.atSection(procedure.title, section.title)}]
+      : []
+    const steps = items.flatMap((item) =>
+      item.kind === 'step' && stands(item.step.cautions)
+        ? [{id: item.step.id, text: wordsEn.atStep(procedure.title, item.number)}]
+        : [],
+    )
     return [...own, ...steps]
   })
 }
 
 /** Procedures that use a tool or a part, linked on the first pump. */
-export function proceduresUsing(uses: (procedure: Procedure) => boolean, desks: readonly PumpDesk[]): readonly PageLink[] {
+export function proceduresUsing(
+  uses: (procedure: Procedure) => boolean,
+  desks: readonly PumpDesk[],
+): readonly PageLink[] {
   const [first] = desks
   if (!first) return []
-  return proceduresOf(desks).filter(uses).map((procedure) => ({text: procedure.title, path: procedurePath(first.position.id, procedure.id)}))
+  return proceduresOf(desks)
+    .filter(uses)
+    .map((procedure) => ({text: procedure.title, path: procedurePath(first.position.id, procedure.id)}))
 }
 
 /** Every place of this pump's procedures that shows a value: step, hold point, section, or the page where it stands outside them. */

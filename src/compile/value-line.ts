@@ -38,7 +38,9 @@ export function limitLine(limit: Limit, desk: PumpDesk): LimitLine {
   return {
     id: limit.id,
     title: limit.title.en,
-    limit: known ? `${wordsEn.sides[limit.side]} ${printedValue(value)}` : `${wordsEn.sides[limit.side]}: ${notKnownWords}`,
+    limit: known
+      ? `${wordsEn.sides[limit.side]} ${printedValue(value)}`
+      : `${wordsEn.sides[limit.side]}: ${notKnownWords}`,
     known,
     outside: limit.outside,
     action: limit.action.en,
@@ -48,5 +50,13 @@ export function limitLine(limit: Limit, desk: PumpDesk): LimitLine {
 
 /** The limits that a reading names. */
 export function limitLines(ids: readonly string[], desk: PumpDesk): readonly LimitLine[] {
-  return ids.map((id) => limitLine(found(desk.design.limits.find((one) => one.id === id), `limit ${id}`), desk))
+  return ids.map((id) =>
+    limitLine(
+      found(
+        desk.design.limits.find((one) => one.id === id),
+        `limit ${id}`,
+      ),
+      desk,
+    ),
+  )
 }

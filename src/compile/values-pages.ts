@@ -1,5 +1,11 @@
 import type {ComputedValue, TracedInput} from '../handbook-model/computed.ts'
-import type {ExplainedInput, ExplainedValue, PositionValuesPage, TorqueLine, ValuesPage} from '../handbook-model/pages.ts'
+import type {
+  ExplainedInput,
+  ExplainedValue,
+  PositionValuesPage,
+  TorqueLine,
+  ValuesPage,
+} from '../handbook-model/pages.ts'
 import type {Design} from '../handbook-model/vessel-content.ts'
 import {found, type PumpDesk, positionHead, printedValue, pumpValue} from './desk.ts'
 import {filesOfPump, filesOfValue, unique} from './made-from.ts'
@@ -10,15 +16,33 @@ import {wordsEn} from './words-en.ts'
 
 /** All values of one pump, each explained so that a pocket calculator gets the printed figure. */
 export function positionValuesPage(desk: PumpDesk): PositionValuesPage {
-  return explanationPage(desk, 'values', wordsEn.titles.positionValues(desk.position.tag), positionValuesPath(desk.position.id), (id) => !isJointValue(id))
+  return explanationPage(
+    desk,
+    'values',
+    wordsEn.titles.positionValues(desk.position.tag),
+    positionValuesPath(desk.position.id),
+    (id) => !isJointValue(id),
+  )
 }
 
 /** The bolted joints of one pump, each figure explained. */
 export function torquesPage(desk: PumpDesk): PositionValuesPage {
-  return explanationPage(desk, 'torques', wordsEn.titles.joints(desk.position.tag), torquesPath(desk.position.id), isJointValue)
+  return explanationPage(
+    desk,
+    'torques',
+    wordsEn.titles.joints(desk.position.tag),
+    torquesPath(desk.position.id),
+    isJointValue,
+  )
 }
 
-function explanationPage(desk: PumpDesk, name: string, title: string, path: string, holds: (id: string) => boolean): PositionValuesPage {
+function explanationPage(
+  desk: PumpDesk,
+  name: string,
+  title: string,
+  path: string,
+  holds: (id: string) => boolean,
+): PositionValuesPage {
   const values = [...desk.values.values()].filter((value) => holds(value.id))
   return {
     kind: 'position-values',
@@ -29,7 +53,11 @@ function explanationPage(desk: PumpDesk, name: string, title: string, path: stri
       title,
       language: 'en',
       position: positionHead(desk),
-      madeFrom: unique([...filesOfPump(desk), ...proceduresOf([desk]).map((one) => one.place.path), ...values.flatMap((value) => filesOfValue(value, desk))]),
+      madeFrom: unique([
+        ...filesOfPump(desk),
+        ...proceduresOf([desk]).map((one) => one.place.path),
+        ...values.flatMap((value) => filesOfValue(value, desk)),
+      ]),
     },
     values: values.map((value) => explainedValue(value, desk)),
   }
@@ -47,7 +75,10 @@ function explainedValue(value: ComputedValue, desk: PumpDesk): ExplainedValue {
     rounding: value.rounding,
     sources: value.sources.map(({source, where}) => {
       const known = desk.content.sources.get(source)
-      const status = known && calculation ? `${known.edition}, ${wordsEn.sourceStatus[known.status]}, ${wordsEn.howKnown[known.howKnown]}` : ''
+      const status =
+        known && calculation
+          ? `${known.edition}, ${wordsEn.sourceStatus[known.status]}, ${wordsEn.howKnown[known.howKnown]}`
+          : ''
       return {link: sourceLink(source, known?.title.en ?? source), status, where: where ?? ''}
     }),
     usedIn: proceduresShowing(value.id, desk),
@@ -61,7 +92,9 @@ function explainedInput(input: TracedInput): ExplainedInput {
 /** Wall sheet of a vessel: torques and clearances of each design aboard. */
 export function valuesPage(desks: readonly PumpDesk[]): ValuesPage {
   const vessel = found(desks[0], 'a pump').vessel
-  const designs = desks.filter((desk, index) => desks.findIndex((one) => one.design.id === desk.design.id) === index)
+  const designs = desks.filter(
+    (desk, index) => desks.findIndex((one) => one.design.id === desk.design.id) === index,
+  )
   return {
     kind: 'values',
     head: {
@@ -70,7 +103,12 @@ export function valuesPage(desks: readonly PumpDesk[]): ValuesPage {
       path: valuesPath,
       title: wordsEn.titles.values,
       language: 'en',
-      madeFrom: unique(designs.flatMap((desk) => [...filesOfPump(desk), ...valuesOfDesign(desk).flatMap((value) => filesOfValue(value, desk))])),
+      madeFrom: unique(
+        designs.flatMap((desk) => [
+          ...filesOfPump(desk),
+          ...valuesOfDesign(desk).flatMap((value) => filesOfValue(value, desk)),
+        ]),
+      ),
     },
     designs: designs.map((desk) => ({
       id: desk.design.id,
@@ -88,7 +126,9 @@ export function valuesPage(desks: readonly PumpDesk[]): ValuesPage {
           because: becauseOf(pumpValue(desk, `${ring.id}.renewal`)),
         }
       }),
-      others: valuesOfDesign(desk).filter(isStated).map((value) => valueLine(value, desk)),
+      others: valuesOfDesign(desk)
+        .filter(isStated)
+        .map((value) => valueLine(value, desk)),
     })),
   }
 }

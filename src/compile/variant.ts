@@ -11,18 +11,27 @@ export function standing(when: WrittenCondition | undefined, desk: PumpDesk): St
   if (!when) return {stands: true}
   const truth = decideCondition(when.condition, desk.facts)
   if (truth === 'false') return {stands: false}
-  return truth === 'true' ? {stands: true} : {stands: true, variant: wordsEn.onlyIf(conditionWords(when.condition, desk))}
+  return truth === 'true'
+    ? {stands: true}
+    : {stands: true, variant: wordsEn.onlyIf(conditionWords(when.condition, desk))}
 }
 
 /** Condition in words of the facts; what is settled on this pump is left out, so that only the open question is put. */
 function conditionWords(condition: Condition, desk: PumpDesk): string {
   switch (condition.kind) {
     case 'equals':
-      return wordsEn.factIs(factTitle(condition.fact, desk), [valueTitle(condition.fact, condition.value, desk)])
+      return wordsEn.factIs(factTitle(condition.fact, desk), [
+        valueTitle(condition.fact, condition.value, desk),
+      ])
     case 'differs':
-      return wordsEn.factIsNot(factTitle(condition.fact, desk), [valueTitle(condition.fact, condition.value, desk)])
+      return wordsEn.factIsNot(factTitle(condition.fact, desk), [
+        valueTitle(condition.fact, condition.value, desk),
+      ])
     case 'in':
-      return wordsEn.factIs(factTitle(condition.fact, desk), condition.values.map((value) => valueTitle(condition.fact, value, desk)))
+      return wordsEn.factIs(
+        factTitle(condition.fact, desk),
+        condition.values.map((value) => valueTitle(condition.fact, value, desk)),
+      )
     case 'known':
       return wordsEn.factIsKnown(factTitle(condition.fact, desk))
     case 'not':
@@ -30,7 +39,9 @@ function conditionWords(condition: Condition, desk: PumpDesk): string {
     case 'and':
     case 'or': {
       const open = condition.operands.filter((one) => decideCondition(one, desk.facts) === 'unknown')
-      const words = open.map((one) => (open.length > 1 && isJoined(one) ? `(${conditionWords(one, desk)})` : conditionWords(one, desk)))
+      const words = open.map((one) =>
+        open.length > 1 && isJoined(one) ? `(${conditionWords(one, desk)})` : conditionWords(one, desk),
+      )
       return words.join(wordsEn.joints[condition.kind])
     }
     default:
@@ -43,7 +54,10 @@ function negationWords(operand: Condition, desk: PumpDesk): string {
   if (operand.kind === 'equals') return conditionWords({...operand, kind: 'differs'}, desk)
   if (operand.kind === 'differs') return conditionWords({...operand, kind: 'equals'}, desk)
   if (operand.kind === 'in') {
-    return wordsEn.factIsNot(factTitle(operand.fact, desk), operand.values.map((value) => valueTitle(operand.fact, value, desk)))
+    return wordsEn.factIsNot(
+      factTitle(operand.fact, desk),
+      operand.values.map((value) => valueTitle(operand.fact, value, desk)),
+    )
   }
   return wordsEn.notSo(conditionWords(operand, desk))
 }

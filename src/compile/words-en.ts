@@ -18,7 +18,10 @@ export const wordsEn = {
     'cofferdam-relief': 'cofferdam relief valve',
     'cofferdam-vent': 'cofferdam vent line',
   } satisfies Record<IsolationRoleName, string>,
-  pointKinds: {valve: 'valve', blind: 'blind', fuse: 'fuse', 'relief-valve': 'relief valve'} satisfies Record<IsolationPoint['kind'], string>,
+  pointKinds: {valve: 'valve', blind: 'blind', fuse: 'fuse', 'relief-valve': 'relief valve'} satisfies Record<
+    IsolationPoint['kind'],
+    string
+  >,
   activities: {
     inspection: 'inspection',
     test: 'test',
@@ -29,7 +32,10 @@ export const wordsEn = {
     preparation: 'preparation',
     card: 'card',
   } satisfies Record<Procedure['activity'], string>,
-  competence: {crew: 'crew', 'heavy-maintenance': 'heavy maintenance'} satisfies Record<Procedure['competence'], string>,
+  competence: {crew: 'crew', 'heavy-maintenance': 'heavy maintenance'} satisfies Record<
+    Procedure['competence'],
+    string
+  >,
   titles: {
     start: (vessel: string): string => `Pump handbook of ${vessel}`,
     position: (tag: string): string => `Pump ${tag}`,
@@ -79,20 +85,24 @@ export const wordsEn = {
     'Read the cautions page before the first job on this pump. Each caution stands again before the step it guards.',
     'A value that nobody knows prints as NOT KNOWN - MEASURE AND REPORT. Do not guess it.',
   ],
-  nameplate: (serial: string): string => `Read the nameplate: ________ = ${serial}? If not: STOP. This sheet is not for this pump.`,
+  nameplate: (serial: string): string =>
+    `Read the nameplate: ________ = ${serial}? If not: STOP. This sheet is not for this pump.`,
   onlyIf: (condition: string): string => `only if ${condition}`,
   factIs: (fact: string, values: readonly string[]): string => `${fact} is ${values.join(' or ')}`,
-  factIsNot: (fact: string, values: readonly string[]): string => `${fact} is ${values.length > 1 ? `none of: ${values.join(', ')}` : `not ${values.join('')}`}`,
+  factIsNot: (fact: string, values: readonly string[]): string =>
+    `${fact} is ${values.length > 1 ? `none of: ${values.join(', ')}` : `not ${values.join('')}`}`,
   factIsKnown: (fact: string): string => `${fact} is known`,
   notSo: (condition: string): string => `it is not so that ${condition}`,
   joints: {and: ' and ', or: ' or '},
   missing: (what: readonly string[]): string => `missing: ${what.join('; ')}`,
   atStep: (procedure: string, number: number): string => `${procedure} · step ${number}`,
-  atSection: (procedure: string, section: string): string => `${procedure} · section ${section.toLowerCase()}`,
+  atSection: (procedure: string, section: string): string =>
+    `${procedure} · section ${section.toLowerCase()}`,
   atHold: (procedure: string, hold: string): string => `${procedure} · hold point ${hold.toLowerCase()}`,
   onPumps: (place: string, pumps: number, all: number): string => `${place} (${pumps} of ${all} pumps)`,
   nounOf,
-  amount: (quantity: number, unit: string): string => `${quantity} ${quantity === 1 || isMeasure(unit) ? nounOf(unit) : `${nounOf(unit)}s`}`,
+  amount: (quantity: number, unit: string): string =>
+    `${quantity} ${quantity === 1 || isMeasure(unit) ? nounOf(unit) : `${nounOf(unit)}s`}`,
   people: (count: number): string => (count === 1 ? '1 person' : `${count} persons`),
   hours: (hours: number): string => `${hours} h (est)`,
   aboard: (quantity: number, place: string): string => `${quantity} aboard (${place})`,

@@ -1,7 +1,11 @@
 import {allowedDrop, allowedDropNote} from '../calculations/gas/allowed-drop.ts'
 import {annulusVolume, annulusVolumeNote} from '../calculations/gas/annulus-volume.ts'
 import {pressureHold, pressureHoldNote} from '../calculations/gas/pressure-hold.ts'
-import {purgeUpperBound, purgeUpperBoundNote, tightnessTestPressure} from '../calculations/gas/purge-upper-bound.ts'
+import {
+  purgeUpperBound,
+  purgeUpperBoundNote,
+  tightnessTestPressure,
+} from '../calculations/gas/purge-upper-bound.ts'
 import {standardAtmosphere} from '../calculations/gas/standard-air.ts'
 import {tightnessHoldTime, tightnessHoldTimeNote} from '../calculations/gas/tightness-hold-time.ts'
 import type {CalculationTrace, ComputedValue, TracedInput} from '../handbook-model/computed.ts'
@@ -11,7 +15,17 @@ import type {Design, Position, Tank, Vessel} from '../handbook-model/vessel-cont
 import {degreesCelsius} from '../quantities/named-units.ts'
 import {type Quantity, type QuantityKind, quantityOf} from '../quantities/quantity.ts'
 import {calculationSources} from './calculation-sources.ts'
-import {knownValue, missingOf, type NamedDatum, sourceUse, tracedConstant, tracedDatum, tracedStep, unknownValue, type ValueFacts} from './value-builder.ts'
+import {
+  knownValue,
+  missingOf,
+  type NamedDatum,
+  sourceUse,
+  tracedConstant,
+  tracedDatum,
+  tracedStep,
+  unknownValue,
+  type ValueFacts,
+} from './value-builder.ts'
 
 /** Reference temperature of the tightness test in the explanation; the sheet corrects for the measured one. */
 const referenceTemperature = degreesCelsius(20)
@@ -27,31 +41,62 @@ interface Bench {
 }
 
 /** Values of the cofferdam and its tightness test for one pump position. */
-export function cofferdamValues(vessel: Vessel, position: Position, tank: Tank, design: Design, content: Content): readonly ComputedValue[] {
+export function cofferdamValues(
+  vessel: Vessel,
+  position: Position,
+  tank: Tank,
+  design: Design,
+  content: Content,
+): readonly ComputedValue[] {
   const bench: Bench = {content, where: position.tag, position, design, tank, vessel}
   const volume = volumeValue(bench)
   const bound = upperBoundValue(bench)
   const pressure = testPressureValue(bench, bound)
-  const hold = holdValues(bench, quantityOfValue(volume, 'volume'), quantityOfValue(pressure, 'gauge-pressure'), [volume, pressure])
+  const hold = holdValues(
+    bench,
+    quantityOfValue(volume, 'volume'),
+    quantityOfValue(pressure, 'gauge-pressure'),
+    [volume, pressure],
+  )
   return [volume, bound, pressure, ...hold, perKelvinValue(pressure)]
 }
 
-function facts(name: string, title: string, place: ValueFacts['place'], inputs: readonly NamedDatum<QuantityKind>[], sources: readonly string[]): ValueFacts {
+function facts(
+  name: string,
+  title: string,
+  place: ValueFacts['place'],
+  inputs: readonly NamedDatum<QuantityKind>[],
+  sources: readonly string[],
+): ValueFacts {
   const own = inputs.flatMap(({datum}) => (datum.kind === 'known' ? [sourceUse(datum.origin)] : []))
-  return {id: `cofferdam.${name}`, title, ofDesign: false, place, sources: [...own, ...sources.map((source) => ({source}))].filter((use, index, all) => all.findIndex((one) => one.source === use.source) === index)}
+  return {
+    id: `cofferdam.${name}`,
+    title,
+    ofDesign: false,
+    place,
+    sources: [...own, ...sources.map((source) => ({source}))].filter(
+      (use, index, all) => all.findIndex((one) => one.source === use.source) === index,
+    ),
+  }
 }
 
 function named<K extends QuantityKind>(symbol: string, title: string, datum: Datum<K>): NamedDatum<K> {
   return {symbol, title, datum}
 }
 
-function trace(note: {readonly name: string; readonly words: string; readonly formula: readonly string[]}, inputs: readonly TracedInput[], steps: readonly TracedInput[]): CalculationTrace {
+function trace(
+  note: {readonly name: string; readonly words: string; readonly formula: readonly string[]},
+  inputs: readonly TracedInput[],
+  steps: readonly TracedInput[],
+): CalculationTrace {
   return {name: note.name, words: note.words, formula: note.formula, inputs, steps}
 }
 
 function quantityOfValue<K extends QuantityKind>(value: ComputedValue, kind: K): Quantity<K> | undefined {
   const {result} = value
-  return result.kind === 'known' && result.quantity?.kind === kind ? quantityOf(kind, result.quantity.si) : undefined
+  return result.kind === 'known' && result.quantity?.kind === kind
+    ? quantityOf(kind, result.quantity.si)
+    : undefined
 }
 
 function missingIn(values: readonly ComputedValue[]): readonly string[] {
@@ -65,18 +110,40 @@ function volumeValue(bench: Bench): ComputedValue {
   const length = named('L', 'stack length', bench.position.stackLength)
   const head = named('V head', 'cofferdam volume in the pump head', cofferdam.headVolume)
   const inputs = [outer, inner, length, head]
-  const own = facts('volume', 'gas volume of the cofferdam', bench.position.stackLength.place, inputs, calculationSources['annulus-volume'])
+  const own = facts(
+    'volume',
+    'gas volume of the cofferdam',
+    bench.position.stackLength.place,
+    inputs,
+    calculationSources['annulus-volume'],
+  )
   const traced = inputs.map((one) => tracedDatum(one, bench.content.sources))
   const {datum: outerDatum} = outer
   const {datum: innerDatum} = inner
   const {datum: lengthDatum} = length
   const {datum: headDatum} = head
-  if (outerDatum.kind === 'not-known' || innerDatum.kind === 'not-known' || lengthDatum.kind === 'not-known' || headDatum.kind === 'not-known') {
-    return unknownValue(missingOf(inputs, bench.where), {...own, calculation: trace(annulusVolumeNote, traced, [])})
+  if (
+    outerDatum.kind === 'not-known' ||
+    innerDatum.kind === 'not-known' ||
+    lengthDatum.kind === 'not-known' ||
+    headDatum.kind === 'not-known'
+  ) {
+    return unknownValue(missingOf(inputs, bench.where), {
+      ...own,
+      calculation: trace(annulusVolumeNote, traced, []),
+    })
   }
-  const annulus = annulusVolume({outerDiameter: outerDatum.quantity, innerDiameter: innerDatum.quantity, length: lengthDatum.quantity})
+  const annulus = annulusVolume({
+    outerDiameter: outerDatum.quantity,
+    innerDiameter: innerDatum.quantity,
+    length: lengthDatum.quantity,
+  })
   const volume = quantityOf('volume', annulus.si + headDatum.quantity.si)
-  const calculation = trace({...annulusVolumeNote, formula: [...annulusVolumeNote.formula, 'V cofferdam = V + V head']}, traced, [tracedStep('V', 'annulus over the stack length', annulus, 'l')])
+  const calculation = trace(
+    {...annulusVolumeNote, formula: [...annulusVolumeNote.formula, 'V cofferdam = V + V head']},
+    traced,
+    [tracedStep('V', 'annulus over the stack length', annulus, 'l')],
+  )
   return knownValue(volume, 'l', 1, {...own, calculation})
 }
 
@@ -84,11 +151,29 @@ function upperBoundValue(bench: Bench): ComputedValue {
   const {cofferdam} = bench.design
   const rating = named('p rating', 'rating of the cofferdam', cofferdam.rating)
   const lip = named('p lip', 'pressure that the seal lip holds from behind', cofferdam.lipReverseLimit)
-  const tank = named('p tank lowest', 'setting of the vacuum valve of the tank', bench.tank.vacuumValveSetting)
-  const regulator = named('p regulator', 'maximum of the purge regulator', bench.vessel.hydraulics.purgeRegulatorMaximum)
+  const tank = named(
+    'p tank lowest',
+    'setting of the vacuum valve of the tank',
+    bench.tank.vacuumValveSetting,
+  )
+  const regulator = named(
+    'p regulator',
+    'maximum of the purge regulator',
+    bench.vessel.hydraulics.purgeRegulatorMaximum,
+  )
   const inputs = [rating, lip, tank, regulator]
-  const own = facts('upper-bound', 'highest pressure in the cofferdam with an empty tank', cofferdam.place, inputs, calculationSources['purge-upper-bound'])
-  const calculation = trace(purgeUpperBoundNote, inputs.map((one) => tracedDatum(one, bench.content.sources)), [])
+  const own = facts(
+    'upper-bound',
+    'highest pressure in the cofferdam with an empty tank',
+    cofferdam.place,
+    inputs,
+    calculationSources['purge-upper-bound'],
+  )
+  const calculation = trace(
+    purgeUpperBoundNote,
+    inputs.map((one) => tracedDatum(one, bench.content.sources)),
+    [],
+  )
   const {datum: a} = rating
   const {datum: b} = lip
   const {datum: c} = tank
@@ -96,38 +181,92 @@ function upperBoundValue(bench: Bench): ComputedValue {
   if (a.kind === 'not-known' || b.kind === 'not-known' || c.kind === 'not-known' || d.kind === 'not-known') {
     return unknownValue(missingOf(inputs, bench.where), {...own, calculation})
   }
-  const bound = purgeUpperBound({cofferdamRating: a.quantity, lipReverseLimit: b.quantity, lowestTankPressure: c.quantity, regulatorMaximum: d.quantity})
-  return knownValue(bound.bound, 'bar(g)', 2, {...own, calculation, condition: `the ${bound.governs} governs`})
+  const bound = purgeUpperBound({
+    cofferdamRating: a.quantity,
+    lipReverseLimit: b.quantity,
+    lowestTankPressure: c.quantity,
+    regulatorMaximum: d.quantity,
+  })
+  return knownValue(bound.bound, 'bar(g)', 2, {
+    ...own,
+    calculation,
+    condition: `the ${bound.governs} governs`,
+  })
 }
 
 function testPressureValue(bench: Bench, bound: ComputedValue): ComputedValue {
-  const house = named('p house', 'house maximum of the test pressure', bench.content.office.house.tightnessTestPressure)
-  const own = facts('test-pressure', 'test pressure of the cofferdam', house.datum.place, [house], calculationSources['purge-upper-bound'])
+  const house = named(
+    'p house',
+    'house maximum of the test pressure',
+    bench.content.office.house.tightnessTestPressure,
+  )
+  const own = facts(
+    'test-pressure',
+    'test pressure of the cofferdam',
+    house.datum.place,
+    [house],
+    calculationSources['purge-upper-bound'],
+  )
   const upper = quantityOfValue(bound, 'gauge-pressure')
   const inputs = [tracedDatum(house, bench.content.sources)]
-  const base = {name: 'purge-upper-bound', words: 'the house maximum, unless the upper bound of the cofferdam lies lower', formula: ['p test = min(p house, p upper)']}
-  if (!upper || house.datum.kind === 'not-known') {
-    return unknownValue([...missingIn([bound]), ...missingOf([house], bench.where)], {...own, calculation: trace(base, inputs, [])})
+  const base = {
+    name: 'purge-upper-bound',
+    words: 'the house maximum, unless the upper bound of the cofferdam lies lower',
+    formula: ['p test = min(p house, p upper)'],
   }
-  const lowest = tightnessTestPressure(house.datum.quantity, {bound: upper, governs: 'upper bound of the cofferdam'})
+  if (!upper || house.datum.kind === 'not-known') {
+    return unknownValue([...missingIn([bound]), ...missingOf([house], bench.where)], {
+      ...own,
+      calculation: trace(base, inputs, []),
+    })
+  }
+  const lowest = tightnessTestPressure(house.datum.quantity, {
+    bound: upper,
+    governs: 'upper bound of the cofferdam',
+  })
   return knownValue(lowest.bound, 'bar(g)', 2, {
     ...own,
-    calculation: trace(base, inputs, [tracedStep('p upper', 'upper bound of the cofferdam', upper, 'bar(g)', 4)]),
+    calculation: trace(base, inputs, [
+      tracedStep('p upper', 'upper bound of the cofferdam', upper, 'bar(g)', 4),
+    ]),
     condition: `the ${lowest.governs} governs`,
   })
 }
 
-function holdValues(bench: Bench, volume: Quantity<'volume'> | undefined, pressure: Quantity<'gauge-pressure'> | undefined, before: readonly ComputedValue[]): readonly ComputedValue[] {
+function holdValues(
+  bench: Bench,
+  volume: Quantity<'volume'> | undefined,
+  pressure: Quantity<'gauge-pressure'> | undefined,
+  before: readonly ComputedValue[],
+): readonly ComputedValue[] {
   const gauge = bench.content.tools.get('test-gauge')?.instrument
   const thermometer = bench.content.tools.get('thermometer')?.instrument
-  const missingTool: Datum<'pressure-difference'> = {kind: 'not-known', reason: 'tools.yaml states no instrument class', place: bench.design.cofferdam.place}
+  const missingTool: Datum<'pressure-difference'> = {
+    kind: 'not-known',
+    reason: 'tools.yaml states no instrument class',
+    place: bench.design.cofferdam.place,
+  }
   const step = named('gauge step', 'smallest step of the test gauge', gauge?.graduation ?? missingTool)
   const thermal = named('uT', 'uncertainty of the thermometer', thermometer?.uncertainty ?? missingTool)
   const leak = named('q allowed', 'allowed leak', bench.design.cofferdam.allowedLeak)
-  const least = named('t least', 'shortest hold time by house rule', bench.content.office.house.tightnessHoldLeast)
+  const least = named(
+    't least',
+    'shortest hold time by house rule',
+    bench.content.office.house.tightnessHoldLeast,
+  )
   const inputs = [step, thermal, leak, least]
-  const own = (name: string, title: string): ValueFacts => facts(name, title, leak.datum.place, inputs, calculationSources['tightness-hold-time'])
-  const inputLines = [...inputs.map((one) => tracedDatum(one, bench.content.sources)), tracedConstant('T', 'reference temperature', '293.15 K (20 °C)', 'stated reference'), tracedConstant('p atm', 'standard atmosphere', '1.01325 bar(a)', 'definition; a barometer reading replaces it')]
+  const own = (name: string, title: string): ValueFacts =>
+    facts(name, title, leak.datum.place, inputs, calculationSources['tightness-hold-time'])
+  const inputLines = [
+    ...inputs.map((one) => tracedDatum(one, bench.content.sources)),
+    tracedConstant('T', 'reference temperature', '293.15 K (20 °C)', 'stated reference'),
+    tracedConstant(
+      'p atm',
+      'standard atmosphere',
+      '1.01325 bar(a)',
+      'definition; a barometer reading replaces it',
+    ),
+  ]
   const titles: readonly [string, string][] = [
     ['hold-time', 'hold time of the tightness test'],
     ['smallest-leak', 'smallest leak this test can show'],
@@ -135,14 +274,31 @@ function holdValues(bench: Bench, volume: Quantity<'volume'> | undefined, pressu
   ]
   const unknown = (): readonly ComputedValue[] => {
     const missing = [...missingIn(before), ...missingOf(inputs, bench.where)]
-    return titles.map(([name, title]) => unknownValue(missing, {...own(name, title), calculation: trace(name === 'allowed-drop' ? allowedDropNote : tightnessHoldTimeNote, inputLines, [])}))
+    return titles.map(([name, title]) =>
+      unknownValue(missing, {
+        ...own(name, title),
+        calculation: trace(name === 'allowed-drop' ? allowedDropNote : tightnessHoldTimeNote, inputLines, []),
+      }),
+    )
   }
   const {datum: stepDatum} = step
   const {datum: thermalDatum} = thermal
   const {datum: leakDatum} = leak
   const {datum: leastDatum} = least
-  if (!volume || !pressure || leakDatum.kind === 'not-known' || leastDatum.kind === 'not-known' || stepDatum.kind === 'not-known' || thermalDatum.kind === 'not-known') return unknown()
-  if ((stepDatum.quantity.kind !== 'pressure-difference' && stepDatum.quantity.kind !== 'gauge-pressure') || thermalDatum.quantity.kind !== 'temperature-difference') return unknown()
+  if (
+    !volume ||
+    !pressure ||
+    leakDatum.kind === 'not-known' ||
+    leastDatum.kind === 'not-known' ||
+    stepDatum.kind === 'not-known' ||
+    thermalDatum.kind === 'not-known'
+  )
+    return unknown()
+  if (
+    (stepDatum.quantity.kind !== 'pressure-difference' && stepDatum.quantity.kind !== 'gauge-pressure') ||
+    thermalDatum.quantity.kind !== 'temperature-difference'
+  )
+    return unknown()
   const hold = tightnessHoldTime({
     volume,
     testPressure: pressure,
@@ -154,24 +310,69 @@ function holdValues(bench: Bench, volume: Quantity<'volume'> | undefined, pressu
     least: leastDatum.quantity,
   })
   const printedHold = quantityOf('time', Math.ceil(hold.holdTime.si / 60 - 1e-9) * 60)
-  const steps = [tracedStep('V', 'gas volume of the cofferdam', volume, 'l'), tracedStep('p test', 'test pressure', pressure, 'bar(g)', 4), tracedStep('Δp T', 'pressure that the thermometer can hide', hold.temperatureEffect, 'mbar')]
+  const steps = [
+    tracedStep('V', 'gas volume of the cofferdam', volume, 'l'),
+    tracedStep('p test', 'test pressure', pressure, 'bar(g)', 4),
+    tracedStep('Δp T', 'pressure that the thermometer can hide', hold.temperatureEffect, 'mbar'),
+  ]
   const calculation = trace(tightnessHoldTimeNote, inputLines, steps)
-  const drop = allowedDrop({volume, barometer: standardAtmosphere, allowedLeak: leakDatum.quantity, duration: printedHold})
+  const drop = allowedDrop({
+    volume,
+    barometer: standardAtmosphere,
+    allowedLeak: leakDatum.quantity,
+    duration: printedHold,
+  })
   return [
-    knownValue(printedHold, 'min', 0, {...own('hold-time', 'hold time of the tightness test'), calculation, rounding: 'up to a whole minute, never shorter', condition: hold.governs === 'least' ? 'the house rule governs' : 'allowed leak, gauge and thermometer govern'}),
-    knownValue(hold.smallestLeak, 'ml/min', 1, {...own('smallest-leak', 'smallest leak this test can show'), calculation}),
-    knownValue(drop, 'mbar', 0, {...own('allowed-drop', 'allowed drop after correction'), condition: 'over the hold time, corrected for temperature and barometer', calculation: trace(allowedDropNote, inputLines, [...steps, tracedStep('t', 'hold time', printedHold, 'min')])}),
+    knownValue(printedHold, 'min', 0, {
+      ...own('hold-time', 'hold time of the tightness test'),
+      calculation,
+      rounding: 'up to a whole minute, never shorter',
+      condition:
+        hold.governs === 'least' ? 'the house rule governs' : 'allowed leak, gauge and thermometer govern',
+    }),
+    knownValue(hold.smallestLeak, 'ml/min', 1, {
+      ...own('smallest-leak', 'smallest leak this test can show'),
+      calculation,
+    }),
+    knownValue(drop, 'mbar', 0, {
+      ...own('allowed-drop', 'allowed drop after correction'),
+      condition: 'over the hold time, corrected for temperature and barometer',
+      calculation: trace(allowedDropNote, inputLines, [
+        ...steps,
+        tracedStep('t', 'hold time', printedHold, 'min'),
+      ]),
+    }),
   ]
 }
 
 function perKelvinValue(pressure: ComputedValue): ComputedValue {
-  const own = facts('pressure-per-kelvin', 'change of pressure for each kelvin of gas temperature', pressure.place, [], calculationSources['pressure-hold'])
+  const own = facts(
+    'pressure-per-kelvin',
+    'change of pressure for each kelvin of gas temperature',
+    pressure.place,
+    [],
+    calculationSources['pressure-hold'],
+  )
   const test = quantityOfValue(pressure, 'gauge-pressure')
   if (!test) return unknownValue(missingIn([pressure]), own)
-  const hold = pressureHold({start: test, end: test, startTemperature: referenceTemperature, endTemperature: referenceTemperature, startBarometer: standardAtmosphere, endBarometer: standardAtmosphere})
+  const hold = pressureHold({
+    start: test,
+    end: test,
+    startTemperature: referenceTemperature,
+    endTemperature: referenceTemperature,
+    startBarometer: standardAtmosphere,
+    endBarometer: standardAtmosphere,
+  })
   return knownValue(hold.changePerKelvin, 'mbar', 1, {
     ...own,
     condition: 'at the test pressure and 20 °C',
-    calculation: trace({...pressureHoldNote, formula: ['Δp per kelvin = p1 abs/T1']}, [tracedConstant('T1', 'reference temperature', '293.15 K (20 °C)', 'stated reference'), tracedConstant('p atm', 'standard atmosphere', '1.01325 bar(a)', 'definition')], [tracedStep('p test', 'test pressure', test, 'bar(g)', 4)]),
+    calculation: trace(
+      {...pressureHoldNote, formula: ['Δp per kelvin = p1 abs/T1']},
+      [
+        tracedConstant('T1', 'reference temperature', '293.15 K (20 °C)', 'stated reference'),
+        tracedConstant('p atm', 'standard atmosphere', '1.01325 bar(a)', 'definition'),
+      ],
+      [tracedStep('p test', 'test pressure', test, 'bar(g)', 4)],
+    ),
   })
 }

@@ -1,5 +1,5 @@
-import type {Content} from '../handbook-model/content.ts'
 import type {ComputedValue, ComputedValues, PositionValues} from '../handbook-model/computed.ts'
+import type {Content} from '../handbook-model/content.ts'
 import type {Design, Position, Tank, Vessel} from '../handbook-model/vessel-content.ts'
 import {addMessage, type ContentFiles} from '../messages/add-message.ts'
 import {cofferdamValues} from './cofferdam-values.ts'
@@ -14,11 +14,18 @@ import {wearRingValues} from './wear-ring-values.ts'
  * known stays not known, and so does everything that needs it.
  */
 export function computeValues(content: Content, files: ContentFiles): ComputedValues {
-  const ofDesigns = new Map([...content.designs].map(([id, design]) => [id, designValues(design, content, files)]))
+  const ofDesigns = new Map(
+    [...content.designs].map(([id, design]) => [id, designValues(design, content, files)]),
+  )
   const vessels = new Map(
     [...content.vessels].map(([id, vessel]) => [
       id,
-      new Map(vessel.positions.map((position) => [position.id, valuesOf(vessel, position, ofDesigns.get(position.design.id) ?? [], content)])),
+      new Map(
+        vessel.positions.map((position) => [
+          position.id,
+          valuesOf(vessel, position, ofDesigns.get(position.design.id) ?? [], content),
+        ]),
+      ),
     ]),
   )
   reportUnknown(vessels, files)
@@ -34,17 +41,28 @@ function designValues(design: Design, content: Content, files: ContentFiles): re
   ]
 }
 
-function valuesOf(vessel: Vessel, position: Position, ofDesign: readonly ComputedValue[], content: Content): PositionValues {
+function valuesOf(
+  vessel: Vessel,
+  position: Position,
+  ofDesign: readonly ComputedValue[],
+  content: Content,
+): PositionValues {
   const tank = tankOf(vessel, position)
   const design = content.designs.get(position.design.id)
-  if (!design) throw new Error(`Unexpected design \`${position.design.id}\`, expected one that the check has proved`)
-  const all = [...ofDesign, ...positionStatedValues(vessel, position, tank, content), ...cofferdamValues(vessel, position, tank, design, content)]
+  if (!design)
+    throw new Error(`Unexpected design \`${position.design.id}\`, expected one that the check has proved`)
+  const all = [
+    ...ofDesign,
+    ...positionStatedValues(vessel, position, tank, content),
+    ...cofferdamValues(vessel, position, tank, design, content),
+  ]
   return new Map(all.map((value) => [value.id, value]))
 }
 
 function tankOf(vessel: Vessel, position: Position): Tank {
   const tank = vessel.tanks.find((one) => one.id === position.tank.id)
-  if (!tank) throw new Error(`Unexpected tank \`${position.tank.id}\`, expected one that the check has proved`)
+  if (!tank)
+    throw new Error(`Unexpected tank \`${position.tank.id}\`, expected one that the check has proved`)
   return tank
 }
 
@@ -53,7 +71,13 @@ function reportUnknown(vessels: ComputedValues['vessels'], files: ContentFiles):
     for (const [position, values] of positions) {
       for (const value of values.values()) {
         if (value.result.kind === 'known' || value.calculation === undefined) continue
-        addMessage(files, value.place, 'no-uncomputable-value', `Unexpected gap, expected ${value.result.missing.join(' and ')} to compute \`${value.id}\` of \`${vessel}/${position}\``, {note: 'The page prints NOT KNOWN until it is measured and reported'})
+        addMessage(
+          files,
+          value.place,
+          'no-uncomputable-value',
+          `Unexpected gap, expected ${value.result.missing.join(' and ')} to compute \`${value.id}\` of \`${vessel}/${position}\``,
+          {note: 'The page prints NOT KNOWN until it is measured and reported'},
+        )
       }
     }
   }
@@ -72,9 +96,23 @@ function reportSources(vessels: ComputedValues['vessels'], content: Content, fil
     const source = content.sources.get(id)
     const [first] = values
     if (!source && first) {
-      addMessage(files, first.place, 'no-undefined-reference', `Unexpected source \`${id}\` of value \`${first.id}\` that sources.yaml does not hold, expected an entry of that id`, {note: 'Add the source with its edition and status to sources.yaml'})
+      addMessage(
+        files,
+        first.place,
+        'no-undefined-reference',
+        `Unexpected source \`${id}\` of value \`${first.id}\` that sources.yaml does not hold, expected an entry of that id`,
+        {note: 'Add the source with its edition and status to sources.yaml'},
+      )
     } else if (source?.status === 'superseded') {
-      addMessage(files, source.place, 'no-superseded-source', `Unexpected superseded source \`${id}\` under ${values.length} values, expected a current one`, {note: `Move the values to ${source.supersededBy ? `\`${source.supersededBy.id}\`` : 'the current edition'}, or accept it in writing`})
+      addMessage(
+        files,
+        source.place,
+        'no-superseded-source',
+        `Unexpected superseded source \`${id}\` under ${values.length} values, expected a current one`,
+        {
+          note: `Move the values to ${source.supersededBy ? `\`${source.supersededBy.id}\`` : 'the current edition'}, or accept it in writing`,
+        },
+      )
     }
   }
 }

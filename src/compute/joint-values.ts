@@ -1,8 +1,19 @@
 import {tighteningOrder, tighteningOrderNote} from '../calculations/bolted-joints/tightening-order.ts'
 import {tighteningPasses, tighteningPassesNote} from '../calculations/bolted-joints/tightening-passes.ts'
-import {type TighteningResult, tighteningTorque, tighteningTorqueNote} from '../calculations/bolted-joints/tightening-torque.ts'
-import type {BoltHeadRow, ClearanceHoleRow, Content, FrictionRow, PropertyClassRow, ThreadRow} from '../handbook-model/content.ts'
+import {
+  type TighteningResult,
+  tighteningTorque,
+  tighteningTorqueNote,
+} from '../calculations/bolted-joints/tightening-torque.ts'
 import type {CalculationTrace, ComputedValue, SourceUse, TracedInput} from '../handbook-model/computed.ts'
+import type {
+  BoltHeadRow,
+  ClearanceHoleRow,
+  Content,
+  FrictionRow,
+  PropertyClassRow,
+  ThreadRow,
+} from '../handbook-model/content.ts'
 import type {KnownDatum} from '../handbook-model/datum.ts'
 import type {Design, Joint} from '../handbook-model/vessel-content.ts'
 import {addMessage, type ContentFiles} from '../messages/add-message.ts'
@@ -10,7 +21,17 @@ import type {Place} from '../messages/place.ts'
 import {printedText, printQuantity} from '../quantities/print-quantity.ts'
 import {type Quantity, quantityOf} from '../quantities/quantity.ts'
 import {calculationSources} from './calculation-sources.ts'
-import {knownValue, originWords, sourceUse, textValue, tracedNumber, tracedStep, unknownValue, type ValueFacts, writtenText} from './value-builder.ts'
+import {
+  knownValue,
+  originWords,
+  sourceUse,
+  textValue,
+  tracedNumber,
+  tracedStep,
+  unknownValue,
+  type ValueFacts,
+  writtenText,
+} from './value-builder.ts'
 
 /** What a joint takes from the tables. */
 interface JointRows {
@@ -22,7 +43,12 @@ interface JointRows {
 }
 
 /** Every value of a bolted joint: torque with its lubrication state, preload, passes, order and what the fastener is. */
-export function jointValues(joint: Joint, design: Design, content: Content, files: ContentFiles): readonly ComputedValue[] {
+export function jointValues(
+  joint: Joint,
+  design: Design,
+  content: Content,
+  files: ContentFiles,
+): readonly ComputedValue[] {
   const rows = rowsOf(joint, content, files)
   if (!rows) return []
   const own = joint.length.kind === 'known' ? [sourceUse(joint.length.origin)] : []
@@ -40,12 +66,22 @@ export function jointValues(joint: Joint, design: Design, content: Content, file
     textValue(orderText(joint.count), {
       ...facts('order', 'tightening order'),
       sources: [{source: 'common-practice'}],
-      calculation: {...traceOf(tighteningOrderNote), inputs: [], steps: [{symbol: 'n', title: 'bolts', printed: String(joint.count), origin: 'design'}]},
+      calculation: {
+        ...traceOf(tighteningOrderNote),
+        inputs: [],
+        steps: [{symbol: 'n', title: 'bolts', printed: String(joint.count), origin: 'design'}],
+      },
     }),
     knownValue(quantityOf('count', joint.count), '', 0, {...facts('count', 'number'), rounding: 'a count'}),
     textValue(`${joint.count} × ${size}${length}`, facts('fastener', 'fastener')),
-    textValue(printedText(printQuantity(rows.head.wrench, 'mm', 0)), {...facts('wrench', rows.head.head === 'hexagon' ? 'width across flats' : 'hexagon key'), sources: [{source: content.tables.boltHeads.origin.source}]}),
-    textValue(rows.friction.title, {...facts('lubrication', 'lubrication state'), sources: [{source: rows.friction.source}]}),
+    textValue(printedText(printQuantity(rows.head.wrench, 'mm', 0)), {
+      ...facts('wrench', rows.head.head === 'hexagon' ? 'width across flats' : 'hexagon key'),
+      sources: [{source: content.tables.boltHeads.origin.source}],
+    }),
+    textValue(rows.friction.title, {
+      ...facts('lubrication', 'lubrication state'),
+      sources: [{source: rows.friction.source}],
+    }),
     textValue(joint.locking.en, facts('locking', 'locking')),
   ]
 }
@@ -54,13 +90,21 @@ function orderText(bolts: number): string {
   return tighteningOrder(bolts).join(' ')
 }
 
-function traceOf(note: {readonly name: string; readonly words: string; readonly formula: readonly string[]}): {name: string; words: string; formula: readonly string[]} {
+function traceOf(note: {
+  readonly name: string
+  readonly words: string
+  readonly formula: readonly string[]
+}): {name: string; words: string; formula: readonly string[]} {
   return {name: note.name, words: note.words, formula: note.formula}
 }
 
 function sourcesOf(joint: Joint, content: Content): readonly SourceUse[] {
-  const own = [joint.length, joint.utilisation].flatMap((datum) => (datum.kind === 'known' ? [sourceUse(datum.origin)] : []))
-  const tables = [content.tables.threads, content.tables.propertyClasses].map((table) => ({source: table.origin.source}))
+  const own = [joint.length, joint.utilisation].flatMap((datum) =>
+    datum.kind === 'known' ? [sourceUse(datum.origin)] : [],
+  )
+  const tables = [content.tables.threads, content.tables.propertyClasses].map((table) => ({
+    source: table.origin.source,
+  }))
   return unique([...own, ...tables])
 }
 
@@ -81,11 +125,19 @@ function torqueValues(
   const condition = rows.friction.title
   if (utilisation.kind === 'not-known') {
     const missing = [`utilisation of the ${joint.title.en} (${utilisation.reason})`]
-    return ['torque', 'preload', 'passes'].map((name) => unknownValue(missing, facts(name, name === 'torque' ? 'tightening torque' : name)))
+    return ['torque', 'preload', 'passes'].map((name) =>
+      unknownValue(missing, facts(name, name === 'torque' ? 'tightening torque' : name)),
+    )
   }
   const result = compute(joint, rows, utilisation.quantity)
   if (result.combinedUtilisation.si > utilisation.quantity.si + 1e-6) {
-    addMessage(files, utilisation.place, 'no-overstressed-bolt', `Unexpected combined stress of ${result.combinedUtilisation.si} of the yield stress in joint \`${joint.id}\` of \`${design.id}\`, expected at most ${utilisation.quantity.si}`, {note: 'Lower the utilisation or change the fastener'})
+    addMessage(
+      files,
+      utilisation.place,
+      'no-overstressed-bolt',
+      `Unexpected combined stress of ${result.combinedUtilisation.si} of the yield stress in joint \`${joint.id}\` of \`${design.id}\`, expected at most ${utilisation.quantity.si}`,
+      {note: 'Lower the utilisation or change the fastener'},
+    )
   }
   const sources = unique([
     ...calculationSources['tightening-torque'].map((source) => ({source})),
@@ -94,20 +146,51 @@ function torqueValues(
     {source: content.tables.clearanceHoles.origin.source},
     {source: rows.friction.source},
   ])
-  const calculation = {...traceOf(tighteningTorqueNote), inputs: inputsOf(joint, rows, utilisation, content), steps: stepsOf(result)}
+  const calculation = {
+    ...traceOf(tighteningTorqueNote),
+    inputs: inputsOf(joint, rows, utilisation, content),
+    steps: stepsOf(result),
+  }
   const torque = printTorque(result.torque)
   const shares = content.office.house.tighteningPasses
-  const passes = passesOf(result.torque, shares.flatMap((share) => (share.kind === 'known' ? [share.quantity] : [])))
+  const passes = passesOf(
+    result.torque,
+    shares.flatMap((share) => (share.kind === 'known' ? [share.quantity] : [])),
+  )
   return [
-    {...facts('torque', 'tightening torque'), result: {kind: 'known', quantity: result.torque, printed: torque}, condition, calculation, sources, rounding: 'to a whole N·m from 10 N·m up, to 0.1 N·m below, rounded once, half to even'},
-    knownValue(result.preload, 'kN', 1, {...facts('preload', 'preload'), condition, calculation: preloadTrace(result, rows, utilisation), sources: calculationSources['tightening-torque'].map((source) => ({source}))}),
+    {
+      ...facts('torque', 'tightening torque'),
+      result: {kind: 'known', quantity: result.torque, printed: torque},
+      condition,
+      calculation,
+      sources,
+      rounding: 'to a whole N·m from 10 N·m up, to 0.1 N·m below, rounded once, half to even',
+    },
+    knownValue(result.preload, 'kN', 1, {
+      ...facts('preload', 'preload'),
+      condition,
+      calculation: preloadTrace(result, rows, utilisation),
+      sources: calculationSources['tightening-torque'].map((source) => ({source})),
+    }),
     textValue(`${passes.join(' · ')} N·m`, {
       ...facts('passes', 'tightening passes'),
       condition,
       sources: [{source: 'common-practice'}],
       calculation: {
         ...traceOf(tighteningPassesNote),
-        inputs: shares.flatMap((share, index): TracedInput[] => (share.kind === 'known' ? [{symbol: `share ${index + 1}`, title: 'share of the full torque', printed: writtenText(share), origin: originWords(share.origin, content.sources), place: share.place}] : [])),
+        inputs: shares.flatMap((share, index): TracedInput[] =>
+          share.kind === 'known'
+            ? [
+                {
+                  symbol: `share ${index + 1}`,
+                  title: 'share of the full torque',
+                  printed: writtenText(share),
+                  origin: originWords(share.origin, content.sources),
+                  place: share.place,
+                },
+              ]
+            : [],
+        ),
         steps: [tracedStep('MA', 'tightening torque', result.torque, 'N·m')],
       },
     }),
@@ -115,7 +198,11 @@ function torqueValues(
 }
 
 /** The preload line of the torque calculation, from intermediate results that the torque explains. */
-function preloadTrace(result: TighteningResult, rows: JointRows, utilisation: KnownDatum<'ratio'>): CalculationTrace {
+function preloadTrace(
+  result: TighteningResult,
+  rows: JointRows,
+  utilisation: KnownDatum<'ratio'>,
+): CalculationTrace {
   const explained = 'explained at the tightening torque'
   const from = (traced: TracedInput): TracedInput => ({...traced, origin: explained})
   return {
@@ -124,11 +211,22 @@ function preloadTrace(result: TighteningResult, rows: JointRows, utilisation: Kn
     formula: tighteningTorqueNote.formula.slice(2, 3),
     inputs: [
       from(tracedStep('As', 'stress area', result.geometry.stressArea, 'mm²', 6)),
-      {symbol: 'ν', title: 'utilisation of the yield stress', printed: writtenText(utilisation), origin: explained},
+      {
+        symbol: 'ν',
+        title: 'utilisation of the yield stress',
+        printed: writtenText(utilisation),
+        origin: explained,
+      },
       from(tracedStep('Rp0.2', 'yield stress', rows.propertyClass.yieldStress, 'N/mm²')),
       from(tracedStep('d2', 'pitch diameter', result.geometry.pitchDiameter, 'mm', 6)),
       from(tracedStep('d0', 'stress diameter', result.geometry.stressDiameter, 'mm', 6)),
-      from(tracedNumber('tan(φ + ρ′)', 'wedge of lead and friction', Math.tan(result.leadAngle.si + result.frictionAngle.si))),
+      from(
+        tracedNumber(
+          'tan(φ + ρ′)',
+          'wedge of lead and friction',
+          Math.tan(result.leadAngle.si + result.frictionAngle.si),
+        ),
+      ),
     ],
     steps: [],
   }
@@ -155,9 +253,22 @@ function passesOf(torque: Quantity<'torque'>, shares: readonly Quantity<'ratio'>
   return tighteningPasses(torque, shares).map((one) => printTorque(one).figure)
 }
 
-function inputsOf(joint: Joint, rows: JointRows, utilisation: KnownDatum<'ratio'>, content: Content): readonly TracedInput[] {
+function inputsOf(
+  joint: Joint,
+  rows: JointRows,
+  utilisation: KnownDatum<'ratio'>,
+  content: Content,
+): readonly TracedInput[] {
   const {tables, sources} = content
-  const fromTable = (symbol: string, title: string, quantity: Quantity<'length'> | Quantity<'stress'> | Quantity<'ratio'>, unit: string, decimals: number, origin: string, place: Place): TracedInput => ({
+  const fromTable = (
+    symbol: string,
+    title: string,
+    quantity: Quantity<'length'> | Quantity<'stress'> | Quantity<'ratio'>,
+    unit: string,
+    decimals: number,
+    origin: string,
+    place: Place,
+  ): TracedInput => ({
     symbol,
     title,
     printed: printedText(printQuantity(quantity, unit, decimals)),
@@ -168,16 +279,65 @@ function inputsOf(joint: Joint, rows: JointRows, utilisation: KnownDatum<'ratio'
   const heads = originWords(tables.boltHeads.origin, sources)
   const holes = originWords(tables.clearanceHoles.origin, sources)
   const classes = originWords(tables.propertyClasses.origin, sources)
-  const friction = originWords({status: 'assumed', source: rows.friction.source, where: `class ${rows.friction.frictionClass}`}, sources)
+  const friction = originWords(
+    {status: 'assumed', source: rows.friction.source, where: `class ${rows.friction.frictionClass}`},
+    sources,
+  )
   return [
     fromTable('d', 'nominal diameter', rows.thread.diameter, 'mm', 0, threads, joint.thread.place),
     fromTable('P', 'pitch', rows.thread.pitch, 'mm', 2, threads, rows.thread.place),
-    fromTable('dw', `bearing diameter of the ${joint.head} head`, rows.head.bearingDiameter, 'mm', 2, heads, rows.head.place),
-    fromTable('dh', `hole diameter, ${joint.hole} series`, rows.hole[joint.hole], 'mm', 1, holes, rows.hole.place),
-    fromTable('Rp0.2', `yield stress of class ${rows.propertyClass.id}`, rows.propertyClass.yieldStress, 'N/mm²', 0, classes, rows.propertyClass.place),
-    {symbol: 'ν', title: 'utilisation of the yield stress', printed: writtenText(utilisation), origin: originWords(utilisation.origin, sources), place: utilisation.place},
-    fromTable('µG', `thread friction, ${rows.friction.title}`, rows.friction.threadFriction, '1', 2, friction, rows.friction.place),
-    fromTable('µK', `head friction, ${rows.friction.title}`, rows.friction.headFriction, '1', 2, friction, rows.friction.place),
+    fromTable(
+      'dw',
+      `bearing diameter of the ${joint.head} head`,
+      rows.head.bearingDiameter,
+      'mm',
+      2,
+      heads,
+      rows.head.place,
+    ),
+    fromTable(
+      'dh',
+      `hole diameter, ${joint.hole} series`,
+      rows.hole[joint.hole],
+      'mm',
+      1,
+      holes,
+      rows.hole.place,
+    ),
+    fromTable(
+      'Rp0.2',
+      `yield stress of class ${rows.propertyClass.id}`,
+      rows.propertyClass.yieldStress,
+      'N/mm²',
+      0,
+      classes,
+      rows.propertyClass.place,
+    ),
+    {
+      symbol: 'ν',
+      title: 'utilisation of the yield stress',
+      printed: writtenText(utilisation),
+      origin: originWords(utilisation.origin, sources),
+      place: utilisation.place,
+    },
+    fromTable(
+      'µG',
+      `thread friction, ${rows.friction.title}`,
+      rows.friction.threadFriction,
+      '1',
+      2,
+      friction,
+      rows.friction.place,
+    ),
+    fromTable(
+      'µK',
+      `head friction, ${rows.friction.title}`,
+      rows.friction.headFriction,
+      '1',
+      2,
+      friction,
+      rows.friction.place,
+    ),
   ]
 }
 
@@ -187,7 +347,11 @@ function stepsOf(result: TighteningResult): readonly TracedInput[] {
     tracedStep('d2', 'pitch diameter', geometry.pitchDiameter, 'mm', 6),
     tracedStep('d0', 'stress diameter', geometry.stressDiameter, 'mm', 6),
     tracedStep('As', 'stress area', geometry.stressArea, 'mm²', 6),
-    tracedNumber('tan(φ + ρ′)', 'wedge of lead and friction', Math.tan(result.leadAngle.si + result.frictionAngle.si)),
+    tracedNumber(
+      'tan(φ + ρ′)',
+      'wedge of lead and friction',
+      Math.tan(result.leadAngle.si + result.frictionAngle.si),
+    ),
     tracedStep('DKm', 'mean head diameter', result.meanHeadDiameter, 'mm'),
     tracedStep('FM', 'preload', result.preload, 'kN'),
     tracedStep('MA', 'tightening torque', result.torque, 'N·m'),
@@ -198,17 +362,52 @@ function rowsOf(joint: Joint, content: Content, files: ContentFiles): JointRows 
   const {tables} = content
   const {lubrication} = joint
   if (!lubrication) {
-    addMessage(files, joint.place, 'no-dry-torque', `Unexpected joint \`${joint.id}\` without a lubrication state, expected \`lubrication:\` with the id of a row of tables/friction.csv`, {note: 'Say how threads and head are lubricated: the torque for a dry bolt breaks a lubricated one'})
+    addMessage(
+      files,
+      joint.place,
+      'no-dry-torque',
+      `Unexpected joint \`${joint.id}\` without a lubrication state, expected \`lubrication:\` with the id of a row of tables/friction.csv`,
+      {note: 'Say how threads and head are lubricated: the torque for a dry bolt breaks a lubricated one'},
+    )
     return undefined
   }
   const size = joint.thread.id
-  const thread = need(tables.threads.rows.find((row) => row.size === size), joint.thread.place, `thread \`${size}\``, 'threads', files)
-  const head = need(tables.boltHeads.rows.find((row) => row.size === size && row.head === joint.head), joint.thread.place, `${joint.head} head of \`${size}\``, 'bolt-heads', files)
-  const hole = need(tables.clearanceHoles.rows.find((row) => row.size === size), joint.thread.place, `hole for \`${size}\``, 'clearance-holes', files)
-  const friction = need(tables.friction.rows.find((row) => row.id === lubrication.id), lubrication.place, `lubrication state \`${lubrication.id}\``, 'friction', files)
+  const thread = need(
+    tables.threads.rows.find((row) => row.size === size),
+    joint.thread.place,
+    `thread \`${size}\``,
+    'threads',
+    files,
+  )
+  const head = need(
+    tables.boltHeads.rows.find((row) => row.size === size && row.head === joint.head),
+    joint.thread.place,
+    `${joint.head} head of \`${size}\``,
+    'bolt-heads',
+    files,
+  )
+  const hole = need(
+    tables.clearanceHoles.rows.find((row) => row.size === size),
+    joint.thread.place,
+    `hole for \`${size}\``,
+    'clearance-holes',
+    files,
+  )
+  const friction = need(
+    tables.friction.rows.find((row) => row.id === lubrication.id),
+    lubrication.place,
+    `lubrication state \`${lubrication.id}\``,
+    'friction',
+    files,
+  )
   const diameter = thread?.diameter.si ?? 0
   const propertyClass = need(
-    tables.propertyClasses.rows.find((row) => row.id === joint.propertyClass.id && diameter > row.aboveDiameter.si && diameter <= row.upToDiameter.si),
+    tables.propertyClasses.rows.find(
+      (row) =>
+        row.id === joint.propertyClass.id &&
+        diameter > row.aboveDiameter.si &&
+        diameter <= row.upToDiameter.si,
+    ),
     joint.propertyClass.place,
     `class \`${joint.propertyClass.id}\` at \`${size}\``,
     'property-classes',
@@ -217,10 +416,23 @@ function rowsOf(joint: Joint, content: Content, files: ContentFiles): JointRows 
   return thread && head && hole && friction && propertyClass && {thread, head, hole, friction, propertyClass}
 }
 
-function need<Row>(row: Row | undefined, place: Place, what: string, table: string, files: ContentFiles): Row | undefined {
+function need<Row>(
+  row: Row | undefined,
+  place: Place,
+  what: string,
+  table: string,
+  files: ContentFiles,
+): Row | undefined {
   if (row === undefined) {
-    addMessage(files, place, 'no-missing-table-row', `Unexpected ${what} that tables/${table}.csv does not hold, expected a row for it`, {note: `Add the row with its source to tables/${table}.csv, or choose another fastener; nothing is read beyond the table`})
+    addMessage(
+      files,
+      place,
+      'no-missing-table-row',
+      `Unexpected ${what} that tables/${table}.csv does not hold, expected a row for it`,
+      {
+        note: `Add the row with its source to tables/${table}.csv, or choose another fastener; nothing is read beyond the table`,
+      },
+    )
   }
   return row
 }
-

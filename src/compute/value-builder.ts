@@ -1,4 +1,10 @@
-import type {CalculationTrace, ComputedValue, KnownResult, SourceUse, TracedInput} from '../handbook-model/computed.ts'
+import type {
+  CalculationTrace,
+  ComputedValue,
+  KnownResult,
+  SourceUse,
+  TracedInput,
+} from '../handbook-model/computed.ts'
 import type {Datum, KnownDatum, Origin} from '../handbook-model/datum.ts'
 import type {Source} from '../handbook-model/office-content.ts'
 import type {Place} from '../messages/place.ts'
@@ -27,7 +33,9 @@ const statusWords: Readonly<Record<Origin['status'], string>> = {
 /** Where an input came from, in words: status, source and place in the source. */
 export function originWords(origin: Origin, sources: SourceTitles): string {
   const title = sources.get(origin.source)?.title.en ?? origin.source
-  return [statusWords[origin.status], title, origin.where, origin.date].filter((one) => one !== undefined && one !== '').join(', ')
+  return [statusWords[origin.status], title, origin.where, origin.date]
+    .filter((one) => one !== undefined && one !== '')
+    .join(', ')
 }
 
 /** Digits and unit as the author wrote them. */
@@ -36,18 +44,38 @@ export function writtenText(datum: KnownDatum<QuantityKind>): string {
 }
 
 /** A datum as a line of an explanation. */
-export function tracedDatum<K extends QuantityKind>(input: NamedDatum<K>, sources: SourceTitles): TracedInput {
+export function tracedDatum<K extends QuantityKind>(
+  input: NamedDatum<K>,
+  sources: SourceTitles,
+): TracedInput {
   const {datum, symbol, title} = input
   return datum.kind === 'known'
-    ? {symbol, title, printed: writtenText(datum), origin: originWords(datum.origin, sources), place: datum.place}
+    ? {
+        symbol,
+        title,
+        printed: writtenText(datum),
+        origin: originWords(datum.origin, sources),
+        place: datum.place,
+      }
     : {symbol, title, printed: 'NOT KNOWN', origin: datum.reason, place: datum.place}
 }
 
 /** An intermediate result, printed with enough digits for a pocket calculator to go on. */
-export function tracedStep(symbol: string, title: string, quantity: AnyQuantity, unit: string, significant = 5): TracedInput {
+export function tracedStep(
+  symbol: string,
+  title: string,
+  quantity: AnyQuantity,
+  unit: string,
+  significant = 5,
+): TracedInput {
   const rough = printQuantity(quantity, unit, 6)
   const decimals = decimalsFor(Number(rough.figure.replace('−', '-')), significant)
-  return {symbol, title, printed: printedText(printQuantity(quantity, unit, decimals)), origin: 'intermediate result'}
+  return {
+    symbol,
+    title,
+    printed: printedText(printQuantity(quantity, unit, decimals)),
+    origin: 'intermediate result',
+  }
 }
 
 /** A bare number of a calculation, such as a tangent. */
@@ -60,6 +88,7 @@ export function tracedConstant(symbol: string, title: string, printed: string, o
   return {symbol, title, printed, origin}
 }
 
+/** What is said of a value besides its figure. */
 export interface ValueFacts {
   readonly id: string
   readonly title: string
@@ -75,9 +104,19 @@ export interface ValueFacts {
 const halfEven = 'rounded once, half to even'
 
 /** A value that is known. */
-export function knownValue(quantity: AnyQuantity, unit: string, decimals: number, facts: ValueFacts): ComputedValue {
+export function knownValue(
+  quantity: AnyQuantity,
+  unit: string,
+  decimals: number,
+  facts: ValueFacts,
+): ComputedValue {
   const {more, rounding, ...rest} = facts
-  const result: KnownResult = {kind: 'known', quantity, printed: printQuantity(quantity, unit, decimals), ...(more ? {more} : {})}
+  const result: KnownResult = {
+    kind: 'known',
+    quantity,
+    printed: printQuantity(quantity, unit, decimals),
+    ...(more ? {more} : {}),
+  }
   const step = decimals === 0 ? `to a whole ${unit || 'number'}` : `to ${decimals} decimals of ${unit}`
   return {...rest, result, rounding: rounding ?? `${step}, ${halfEven}`}
 }
@@ -85,7 +124,11 @@ export function knownValue(quantity: AnyQuantity, unit: string, decimals: number
 /** A value that is a text, such as a fastener or an order. */
 export function textValue(text: string, facts: ValueFacts): ComputedValue {
   const {more, rounding, ...rest} = facts
-  return {...rest, result: {kind: 'known', printed: {figure: text, unit: ''}, ...(more ? {more} : {})}, rounding: rounding ?? 'not rounded'}
+  return {
+    ...rest,
+    result: {kind: 'known', printed: {figure: text, unit: ''}, ...(more ? {more} : {})},
+    rounding: rounding ?? 'not rounded',
+  }
 }
 
 /** A value that cannot be stated, with everything that is missing. */
@@ -95,8 +138,13 @@ export function unknownValue(missing: readonly string[], facts: ValueFacts): Com
 }
 
 /** A value that the content states: it prints the digits as written. */
-export function statedValue(datum: Datum<QuantityKind>, facts: Omit<ValueFacts, 'sources' | 'place'>, missing: string): ComputedValue {
-  if (datum.kind === 'not-known') return unknownValue([`${missing} (${datum.reason})`], {...facts, sources: [], place: datum.place})
+export function statedValue(
+  datum: Datum<QuantityKind>,
+  facts: Omit<ValueFacts, 'sources' | 'place'>,
+  missing: string,
+): ComputedValue {
+  if (datum.kind === 'not-known')
+    return unknownValue([`${missing} (${datum.reason})`], {...facts, sources: [], place: datum.place})
   return {
     ...facts,
     result: {kind: 'known', quantity: quantityIn(datum), printed: {figure: datum.figure, unit: datum.unit}},
@@ -127,5 +175,7 @@ function datumFault(kind: string): never {
 
 /** Splits inputs into all known, or the words of what is missing. */
 export function missingOf(inputs: readonly NamedDatum<QuantityKind>[], where: string): readonly string[] {
-  return inputs.flatMap(({datum, title}) => (datum.kind === 'not-known' ? [`${title} of ${where} (${datum.reason})`] : []))
+  return inputs.flatMap(({datum, title}) =>
+    datum.kind === 'not-known' ? [`${title} of ${where} (${datum.reason})`] : [],
+  )
 }

@@ -4,13 +4,30 @@ import type {Content} from '../handbook-model/content.ts'
 import type {ClearanceKind, KnownDatum} from '../handbook-model/datum.ts'
 import type {WearRing} from '../handbook-model/vessel-content.ts'
 import type {Quantity} from '../quantities/quantity.ts'
-import {knownValue, originWords, sourceUse, statedValue, tracedDatum, tracedStep, unknownValue, type ValueFacts, writtenText} from './value-builder.ts'
+import {
+  knownValue,
+  originWords,
+  sourceUse,
+  statedValue,
+  tracedDatum,
+  tracedStep,
+  unknownValue,
+  type ValueFacts,
+  writtenText,
+} from './value-builder.ts'
 
 /** Values of a wear ring. Renewal is the smaller of design and house rule, and says which governs. */
 export function wearRingValues(ring: WearRing, content: Content): readonly ComputedValue[] {
-  const facts = (name: string, title: string): Omit<ValueFacts, 'sources' | 'place'> => ({id: `${ring.id}.${name}`, title: `${title} of the ${ring.title.en}`, ofDesign: true})
-  const stated = (name: string, title: string, datum: typeof ring.newClearance | typeof ring.runningDiameter): ComputedValue =>
-    statedValue(datum, facts(name, title), `${title} of the ${ring.title.en}`)
+  const facts = (name: string, title: string): Omit<ValueFacts, 'sources' | 'place'> => ({
+    id: `${ring.id}.${name}`,
+    title: `${title} of the ${ring.title.en}`,
+    ofDesign: true,
+  })
+  const stated = (
+    name: string,
+    title: string,
+    datum: typeof ring.newClearance | typeof ring.runningDiameter,
+  ): ComputedValue => statedValue(datum, facts(name, title), `${title} of the ${ring.title.en}`)
   return [
     stated('running-diameter', 'running diameter', ring.runningDiameter),
     stated('new', 'new clearance', ring.newClearance),
@@ -22,33 +39,55 @@ export function wearRingValues(ring: WearRing, content: Content): readonly Compu
 function renewalValue(ring: WearRing, content: Content): ComputedValue {
   const house = content.office.house.wearRingRenewal
   const title = `renewal clearance of the ${ring.title.en}`
-  const facts: ValueFacts = {id: `${ring.id}.renewal`, title, ofDesign: true, place: ring.renewal.place, sources: []}
+  const facts: ValueFacts = {
+    id: `${ring.id}.renewal`,
+    title,
+    ofDesign: true,
+    place: ring.renewal.place,
+    sources: [],
+  }
   if (ring.renewal.kind === 'not-known') return unknownValue([`${title} (${ring.renewal.reason})`], facts)
   const calculation = {
     name: 'wear-ring-renewal',
     words: 'design and house rule are both brought to the diameter; the smaller governs',
     formula: ['c diametral = 2·c radial', 'c renewal = min(c design, c house)'],
     inputs: [
-      tracedDatum({symbol: 'c design', title: 'renewal clearance of the design', datum: ring.renewal}, content.sources),
+      tracedDatum(
+        {symbol: 'c design', title: 'renewal clearance of the design', datum: ring.renewal},
+        content.sources,
+      ),
       tracedDatum({symbol: 'c house', title: 'house rule', datum: house}, content.sources),
     ],
-    steps: house.kind === 'known' ? [tracedStep('c house', 'house rule on the diameter', onDiameter(house.quantity), 'mm diametral', 3)] : [],
+    steps:
+      house.kind === 'known'
+        ? [tracedStep('c house', 'house rule on the diameter', onDiameter(house.quantity), 'mm diametral', 3)]
+        : [],
   }
   const design = onDiameter(ring.renewal.quantity)
   const designSources = [sourceUse(ring.renewal.origin)]
   if (house.kind === 'not-known') {
-    return knownValue(design, 'mm diametral', 2, {...facts, calculation, sources: designSources, condition: 'the design governs; the house rule is not known'})
+    return knownValue(design, 'mm diametral', 2, {
+      ...facts,
+      calculation,
+      sources: designSources,
+      condition: 'the design governs; the house rule is not known',
+    })
   }
-  const other = (datum: KnownDatum<ClearanceKind>): string => `${writtenText(datum)}, ${originWords(datum.origin, content.sources)}`
+  const other = (datum: KnownDatum<ClearanceKind>): string =>
+    `${writtenText(datum)}, ${originWords(datum.origin, content.sources)}`
   const designGoverns = design.si <= onDiameter(house.quantity).si
   return knownValue(designGoverns ? design : onDiameter(house.quantity), 'mm diametral', 2, {
     ...facts,
     calculation,
     sources: [...designSources, sourceUse(house.origin)],
-    condition: designGoverns ? `the design governs; house rule ${other(house)}` : `the house rule governs; design ${other(ring.renewal)}`,
+    condition: designGoverns
+      ? `the design governs; house rule ${other(house)}`
+      : `the house rule governs; design ${other(ring.renewal)}`,
   })
 }
 
-function onDiameter(clearance: Quantity<'radial-clearance'> | Quantity<'diametral-clearance'>): Quantity<'diametral-clearance'> {
+function onDiameter(
+  clearance: Quantity<'radial-clearance'> | Quantity<'diametral-clearance'>,
+): Quantity<'diametral-clearance'> {
   return clearance.kind === 'radial-clearance' ? diametralFromRadial(clearance) : clearance
 }

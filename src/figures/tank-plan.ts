@@ -27,8 +27,15 @@ const stern = 60
  * @param name
  *   Prefix of element ids, so that two plans may stand on one page.
  */
-export function tankPlan(input: {readonly tanks: readonly PlanShape[]; readonly marked?: string; readonly name: string; readonly small: boolean}): TankPlan {
-  const cells = input.tanks.map((tank) => cellOf(tank, tank.id === input.marked, input.name, input.small)).join('')
+export function tankPlan(input: {
+  readonly tanks: readonly PlanShape[]
+  readonly marked?: string
+  readonly name: string
+  readonly small: boolean
+}): TankPlan {
+  const cells = input.tanks
+    .map((tank) => cellOf(tank, tank.id === input.marked, input.name, input.small))
+    .join('')
   const marked = input.tanks.find((tank) => tank.id === input.marked)
   const alternative = marked
     ? `Tank plan, bow to the left, port side below; tank ${marked.tag} is marked.`
@@ -37,7 +44,9 @@ export function tankPlan(input: {readonly tanks: readonly PlanShape[]; readonly 
   const middle = breadth / 2
   const outline = `M4 ${middle}Q${bow * 0.5} 14 ${bow} 4H${bow + width + stern * 0.5}Q${total - 4} 8 ${total - 4} ${middle}Q${total - 4} ${breadth - 8} ${bow + width + stern * 0.5} ${breadth - 4}H${bow}Q${bow * 0.5} ${breadth - 14} 4 ${middle}Z`
   const hatch = `<defs><pattern id="${input.name}-hatch" width="10" height="10" patternUnits="userSpaceOnUse" patternTransform="rotate(45)"><path class="plan-hatch" d="M0 0V10"/></pattern></defs>`
-  const role = input.small ? `role="img" aria-label="${alternative}"` : `role="group" aria-label="${alternative}"`
+  const role = input.small
+    ? `role="img" aria-label="${alternative}"`
+    : `role="group" aria-label="${alternative}"`
   return {
     svg: `<svg class="plan" viewBox="0 0 ${total} ${breadth}" ${role}>${hatch}<path class="plan-hull" d="${outline}"/>${cells}</svg>`,
     alternative,
@@ -53,8 +62,18 @@ function cellOf(tank: PlanShape, marked: boolean, name: string, small: boolean):
   const fill = marked ? ` style="fill:url(#${name}-hatch)"` : ''
   const box = `<rect class="plan-tank${marked ? ' plan-marked' : ''}" x="${round(x)}" y="${round(y)}" width="${round(w)}" height="${round(h)}"${fill}/>`
   const words = tank.tag.split(' ')
-  const lines = words.map((word, index) => `<tspan x="${round(x + w / 2)}" dy="${index === 0 ? round((1 - words.length) * 11) : '24'}">${word}</tspan>`).join('')
-  const label = small && !marked ? '' : `<text class="plan-tag${marked ? ' plan-tag-marked' : ''}" x="${round(x + w / 2)}" y="${round(y + h / 2)}">${lines}</text>`
+  const lines = words
+    .map(
+      (word, index) =>
+        `<tspan x="${round(x + w / 2)}" dy="${index === 0 ? round((1 - words.length) * 11) : '24'}">${word}</tspan>`,
+    )
+    .join('')
+  const label =
+    small && !marked
+      ? ''
+      : `<text class="plan-tag${marked ? ' plan-tag-marked' : ''}" x="${round(x + w / 2)}" y="${round(y + h / 2)}">${lines}</text>`
   const cell = `${box}${label}`
-  return tank.address === undefined || small ? cell : `<a class="plan-link" href="${tank.address}" aria-label="Pump ${tank.tag}">${cell}</a>`
+  return tank.address === undefined || small
+    ? cell
+    : `<a class="plan-link" href="${tank.address}" aria-label="Pump ${tank.tag}">${cell}</a>`
 }

@@ -15,7 +15,10 @@ const bolt = 15
  *
  * The number in the circle is the bolt, the number outside is its turn.
  */
-export function tighteningOrderFigure(input: {readonly bolts: number; readonly order: readonly number[]}): Figure {
+export function tighteningOrderFigure(input: {
+  readonly bolts: number
+  readonly order: readonly number[]
+}): Figure {
   const places = Array.from({length: input.bolts}, (_, index) => placeOf(index, input.bolts))
   const drawn = places.map(({x, y, outerX, outerY}, index) => {
     const turn = input.order.indexOf(index + 1) + 1
@@ -38,7 +41,8 @@ export function tighteningOrderFigure(input: {readonly bolts: number; readonly o
 
 function placeOf(index: number, bolts: number): {x: number; y: number; outerX: number; outerY: number} {
   const angle = (index / bolts) * 2 * Math.PI - Math.PI / 2
-  const at = (radius: number, start: number, turn: number): number => Math.round((start + radius * turn) * 10) / 10
+  const at = (radius: number, start: number, turn: number): number =>
+    Math.round((start + radius * turn) * 10) / 10
   return {
     x: at(circle, middle, Math.cos(angle)),
     y: at(circle, middle, Math.sin(angle)),

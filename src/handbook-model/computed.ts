@@ -1,6 +1,6 @@
 import type {Place} from '../messages/place.ts'
-import type {AnyQuantity} from '../quantities/quantity.ts'
 import type {Printed} from '../quantities/print-quantity.ts'
+import type {AnyQuantity} from '../quantities/quantity.ts'
 
 /** Product of `compute`: every value of every pump position, by value id such as `hub-bolts.torque`. */
 export interface ComputedValues {
@@ -68,7 +68,17 @@ export interface SourceUse {
 }
 
 /** Names of the values that every bolted joint has, behind its id: `hub-bolts.torque`. */
-export const jointValueNames = ['torque', 'preload', 'passes', 'order', 'count', 'fastener', 'wrench', 'lubrication', 'locking'] as const
+export const jointValueNames = [
+  'torque',
+  'preload',
+  'passes',
+  'order',
+  'count',
+  'fastener',
+  'wrench',
+  'lubrication',
+  'locking',
+] as const
 
 /** What a crew member reads where a value is not known. */
 export const notKnownWords = 'NOT KNOWN - MEASURE AND REPORT'

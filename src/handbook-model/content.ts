@@ -1,5 +1,5 @@
-import type {Quantity, QuantityKind} from '../quantities/quantity.ts'
 import type {Place} from '../messages/place.ts'
+import type {Quantity, QuantityKind} from '../quantities/quantity.ts'
 import type {Origin} from './datum.ts'
 import type {Caution, Job, Office, Part, Source, Term, Tool} from './office-content.ts'
 import type {Procedure} from './procedure.ts'

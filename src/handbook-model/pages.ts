@@ -95,7 +95,12 @@ export type Page =
 export interface StartPage {
   readonly kind: 'start'
   readonly head: PageHead
-  readonly positions: readonly {readonly link: PageLink; readonly serial: string; readonly design: string; readonly notKnown: number}[]
+  readonly positions: readonly {
+    readonly link: PageLink
+    readonly serial: string
+    readonly design: string
+    readonly notKnown: number
+  }[]
   readonly jobs: readonly {readonly title: string; readonly purpose: string; readonly interval: string}[]
   /** Safety stance, one paragraph each. */
   readonly safety: readonly string[]
@@ -288,7 +293,11 @@ export type BoundPart =
   | BoundReading
   | {readonly kind: 'wait'; readonly id: string; readonly least: ValueLine; readonly missed: string}
   | {readonly kind: 'repeat'; readonly until: string; readonly boxes: number}
-  | {readonly kind: 'alternatives'; readonly id: string; readonly items: readonly {readonly id: string; readonly variant?: string; readonly text: BoundText}[]}
+  | {
+      readonly kind: 'alternatives'
+      readonly id: string
+      readonly items: readonly {readonly id: string; readonly variant?: string; readonly text: BoundText}[]
+    }
   | {readonly kind: 'second-person'; readonly id: string; readonly what: string}
   | {readonly kind: 'figure'; readonly variant?: string; readonly figure: BoundFigure}
   | {readonly kind: 'isolate' | 'restore'; readonly role: string; readonly points: readonly IsolationLine[]}
@@ -415,35 +424,65 @@ export interface CautionsPage {
 export interface ToolsPage {
   readonly kind: 'tools'
   readonly head: PageHead
-  readonly tools: readonly {readonly id: string; readonly title: string; readonly size: string; readonly instrument: string; readonly usedIn: readonly PageLink[]}[]
+  readonly tools: readonly {
+    readonly id: string
+    readonly title: string
+    readonly size: string
+    readonly instrument: string
+    readonly usedIn: readonly PageLink[]
+  }[]
 }
 
 export interface PartsPage {
   readonly kind: 'parts'
   readonly head: PageHead
-  readonly parts: readonly {readonly id: string; readonly title: string; readonly size: string; readonly class: string; readonly balloon: string; readonly usedIn: readonly PageLink[]}[]
+  readonly parts: readonly {
+    readonly id: string
+    readonly title: string
+    readonly size: string
+    readonly class: string
+    readonly balloon: string
+    readonly usedIn: readonly PageLink[]
+  }[]
 }
 
 export interface SourcesPage {
   readonly kind: 'sources'
   readonly head: PageHead
-  readonly sources: readonly {readonly id: string; readonly title: string; readonly edition: string; readonly status: string; readonly howKnown: string; readonly usedIn: readonly PageLink[]}[]
+  readonly sources: readonly {
+    readonly id: string
+    readonly title: string
+    readonly edition: string
+    readonly status: string
+    readonly howKnown: string
+    readonly usedIn: readonly PageLink[]
+  }[]
 }
 
 export interface WordsPage {
   readonly kind: 'words'
   readonly head: PageHead
-  readonly terms: readonly {readonly id: string; readonly term: string; readonly meaning: string; readonly notUsed: readonly string[]}[]
+  readonly terms: readonly {
+    readonly id: string
+    readonly term: string
+    readonly meaning: string
+    readonly notUsed: readonly string[]
+  }[]
 }
 
 /** State of a page against the ledger (decision 5). */
 export type PageState =
   | {readonly kind: 'draft'}
-  | {readonly kind: 'issued'; readonly revision: number; readonly suffix: string; readonly date: string; readonly checkCode: string}
+  | {
+      readonly kind: 'issued'
+      readonly revision: number
+      readonly suffix: string
+      readonly date: string
+      readonly checkCode: string
+    }
 
 /** A value of a position, kept for callers that need both line and explanation. */
 export interface BoundValue {
   readonly value: ComputedValue
   readonly line: ValueLine
 }
-

@@ -8,7 +8,15 @@ import type {IsolationRoleName} from './vessel-content.ts'
 export interface Procedure {
   readonly id: string
   readonly title: string
-  readonly activity: 'inspection' | 'test' | 'overhaul' | 'repair' | 'isolation' | 'restoration' | 'preparation' | 'card'
+  readonly activity:
+    | 'inspection'
+    | 'test'
+    | 'overhaul'
+    | 'repair'
+    | 'isolation'
+    | 'restoration'
+    | 'preparation'
+    | 'card'
   readonly maintenance: 'predetermined' | 'condition-based' | 'corrective' | 'all'
   readonly scope: 'vessel' | 'design' | 'position'
   readonly performedBy: Localised
@@ -89,14 +97,36 @@ export interface Step {
 /** What a step carries below its instruction, in order. */
 export type StepPart =
   | {readonly kind: 'note'; readonly text: RichText; readonly place: Place}
-  | {readonly kind: 'value'; readonly value: Reference; readonly when?: WrittenCondition; readonly place: Place}
+  | {
+      readonly kind: 'value'
+      readonly value: Reference
+      readonly when?: WrittenCondition
+      readonly place: Place
+    }
   | Reading
   | DerivedReading
-  | {readonly kind: 'wait'; readonly id: string; readonly least: Reference; readonly missed: string; readonly place: Place}
+  | {
+      readonly kind: 'wait'
+      readonly id: string
+      readonly least: Reference
+      readonly missed: string
+      readonly place: Place
+    }
   | {readonly kind: 'repeat'; readonly until: string; readonly times?: number; readonly place: Place}
-  | {readonly kind: 'alternatives'; readonly id: string; readonly items: readonly Alternative[]; readonly place: Place}
+  | {
+      readonly kind: 'alternatives'
+      readonly id: string
+      readonly items: readonly Alternative[]
+      readonly place: Place
+    }
   | {readonly kind: 'second-person'; readonly id: string; readonly what: string; readonly place: Place}
-  | {readonly kind: 'figure'; readonly figure: string; readonly caption: string; readonly when?: WrittenCondition; readonly place: Place}
+  | {
+      readonly kind: 'figure'
+      readonly figure: string
+      readonly caption: string
+      readonly when?: WrittenCondition
+      readonly place: Place
+    }
   | {readonly kind: 'isolate' | 'restore'; readonly role: IsolationRoleName; readonly place: Place}
   | {readonly kind: 'identify'; readonly fact: Reference; readonly place: Place}
   | {readonly kind: 'tally'; readonly id: string; readonly what: readonly string[]; readonly place: Place}

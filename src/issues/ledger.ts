@@ -3,11 +3,17 @@ import {addMessage, type ContentFiles} from '../messages/add-message.ts'
 
 const pageEntry = z.strictObject({
   revision: z.int().min(1),
-  suffix: z.string().regex(/^[a-z]?$/u).optional(),
+  suffix: z
+    .string()
+    .regex(/^[a-z]?$/u)
+    .optional(),
   date: z.iso.date(),
   code: z.string(),
   hash: z.string().regex(/^[0-9a-f]{64}$/u),
-  previousHash: z.string().regex(/^[0-9a-f]{64}$/u).optional(),
+  previousHash: z
+    .string()
+    .regex(/^[0-9a-f]{64}$/u)
+    .optional(),
   withdrawn: z.boolean().optional(),
 })
 
@@ -32,11 +38,17 @@ export type Ledger = z.infer<typeof ledgerShape>
  * @returns
  *   The newest ledger, or `undefined` when the vessel has no issue yet.
  */
-export function newestLedger(vessel: string, texts: ReadonlyMap<string, string>, files: ContentFiles): Ledger | undefined {
+export function newestLedger(
+  vessel: string,
+  texts: ReadonlyMap<string, string>,
+  files: ContentFiles,
+): Ledger | undefined {
   const ledgers = [...texts]
     .filter(([path]) => path.startsWith(`issues/${vessel}/`) && path.endsWith('.json'))
     .flatMap(([path, text]) => readLedger(path, text, files) ?? [])
-  return ledgers.sort((a, b) => (a.date === b.date ? compare(a.issue, b.issue) : compare(a.date, b.date))).at(-1)
+  return ledgers
+    .sort((a, b) => (a.date === b.date ? compare(a.issue, b.issue) : compare(a.date, b.date)))
+    .at(-1)
 }
 
 function compare(a: string, b: string): number {
@@ -50,12 +62,24 @@ export function readLedger(path: string, text: string, files: ContentFiles): Led
   try {
     data = JSON.parse(text)
   } catch {
-    addMessage(files, {path, line: 1, column: 1}, 'no-damaged-ledger', 'Unexpected text that is not JSON, expected a ledger', note)
+    addMessage(
+      files,
+      {path, line: 1, column: 1},
+      'no-damaged-ledger',
+      'Unexpected text that is not JSON, expected a ledger',
+      note,
+    )
     return undefined
   }
   const parsed = ledgerShape.safeParse(data)
   if (parsed.success) return parsed.data
   const [issue] = parsed.error.issues
-  addMessage(files, {path, line: 1, column: 1}, 'no-damaged-ledger', `Unexpected field \`${issue?.path.join('.') ?? ''}\` in the ledger, expected a ledger of version \`1\``, note)
+  addMessage(
+    files,
+    {path, line: 1, column: 1},
+    'no-damaged-ledger',
+    `Unexpected field \`${issue?.path.join('.') ?? ''}\` in the ledger, expected a ledger of version \`1\``,
+    note,
+  )
   return undefined
 }

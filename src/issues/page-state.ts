@@ -13,6 +13,15 @@ export function pageState(pageId: string, technicalText: string, ledger: Ledger 
   const hash = technicalHash(technicalText)
   if (!entry || entry.withdrawn || entry.hash !== hash) return {kind: 'draft'}
   const code = checkCode(pageId, entry.revision, hash)
-  if (code !== entry.code) throw new Error(`Unexpected check code \`${entry.code}\` of page \`${pageId}\` in the ledger, expected \`${code}\`: the ledger was edited`)
-  return {kind: 'issued', revision: entry.revision, suffix: entry.suffix ?? '', date: entry.date, checkCode: code}
+  if (code !== entry.code)
+    throw new Error(
+      `Unexpected check code \`${entry.code}\` of page \`${pageId}\` in the ledger, expected \`${code}\`: the ledger was edited`,
+    )
+  return {
+    kind: 'issued',
+    revision: entry.revision,
+    suffix: entry.suffix ?? '',
+    date: entry.date,
+    checkCode: code,
+  }
 }

@@ -6,6 +6,7 @@ import {type RuleId, severities} from './severities.ts'
 /** The content files of one run by path, each carrying its messages. A message on a path not yet listed lists it. */
 export type ContentFiles = Map<string, VFile>
 
+/** What helps to mend a mistake, besides the reason. */
 export interface MessageDetails {
   /** How to mend it: one sentence, an imperative. */
   readonly note?: string

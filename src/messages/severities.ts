@@ -54,7 +54,6 @@ export const severities = {
   'no-missing-table-row': 'stops-the-build',
   'no-overstressed-bolt': 'stops-the-build',
   'no-uncomputable-value': 'informs',
-  'no-wrench-gap': 'warns',
   'no-superseded-source': 'warns',
   // publishing
   'no-name-clash': 'stops-the-build',

@@ -4,7 +4,10 @@ import type {Disk} from './disk.ts'
 import {manifestFiles, manifestText, sha256} from './manifest.ts'
 
 /** Names used while a vessel's folder is swapped; a leading point keeps them out of any vessel id. */
-function namesOf(siteFolder: string, vessel: string): {live: string; next: string; old: string; journal: string} {
+function namesOf(
+  siteFolder: string,
+  vessel: string,
+): {live: string; next: string; old: string; journal: string} {
   return {
     live: join(siteFolder, vessel),
     next: join(siteFolder, `.new-${vessel}`),
@@ -23,7 +26,12 @@ function namesOf(siteFolder: string, vessel: string): {live: string; next: strin
  * @throws {Error}
  *   The machine's own error when it cannot write.
  */
-export function publishVessel(input: {readonly vesselId: string; readonly files: readonly RenderedFile[]; readonly siteFolder: string; readonly disk: Disk}): void {
+export function publishVessel(input: {
+  readonly vesselId: string
+  readonly files: readonly RenderedFile[]
+  readonly siteFolder: string
+  readonly disk: Disk
+}): void {
   const {vesselId, siteFolder, disk} = input
   const {live, next, journal} = namesOf(siteFolder, vesselId)
   disk.makeFolder(siteFolder)
@@ -35,7 +43,8 @@ export function publishVessel(input: {readonly vesselId: string; readonly files:
   for (const file of files) {
     const target = join(next, file.path)
     const same = known.get(file.path) === sha256(file.bytes)
-    if (!same || !isIntact(join(live, file.path), file, disk) || !disk.link(join(live, file.path), target)) disk.write(target, file.bytes)
+    if (!same || !isIntact(join(live, file.path), file, disk) || !disk.link(join(live, file.path), target))
+      disk.write(target, file.bytes)
   }
   for (const file of manifestFiles(files)) disk.write(join(next, file.path), file.bytes)
   disk.write(journal, new TextEncoder().encode(`${vesselId}\n`))
@@ -46,8 +55,10 @@ export function publishVessel(input: {readonly vesselId: string; readonly files:
 export function completeInterruptedSwaps(siteFolder: string, disk: Disk): void {
   if (!disk.exists(siteFolder)) return
   const names = disk.list(siteFolder)
-  for (const name of names) if (name.startsWith('.swap-')) finishSwap(siteFolder, name.slice('.swap-'.length), disk)
-  for (const name of disk.list(siteFolder)) if (name.startsWith('.new-') || name.startsWith('.old-')) disk.remove(join(siteFolder, name))
+  for (const name of names)
+    if (name.startsWith('.swap-')) finishSwap(siteFolder, name.slice('.swap-'.length), disk)
+  for (const name of disk.list(siteFolder))
+    if (name.startsWith('.new-') || name.startsWith('.old-')) disk.remove(join(siteFolder, name))
 }
 
 /** The two renames; each may already have been done by the run that was interrupted. */

@@ -13,7 +13,9 @@ import {Decimal} from 'decimal.js'
  *   The digits as text, with exactly the asked count of decimals.
  */
 export function roundDecimal(value: number, decimals: number): string {
-  const rounded = new Decimal(value).toSignificantDigits(12).toDecimalPlaces(decimals, Decimal.ROUND_HALF_EVEN)
+  const rounded = new Decimal(value)
+    .toSignificantDigits(12)
+    .toDecimalPlaces(decimals, Decimal.ROUND_HALF_EVEN)
   return (rounded.isZero() ? new Decimal(0) : rounded).toFixed(decimals)
 }
 

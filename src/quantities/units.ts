@@ -101,6 +101,7 @@ export const units = [
 /** Finds a unit by its printed symbol; an unknown one is a mistake of the program. */
 export function unitOf<K extends QuantityKind>(kind: K, symbol: string): Unit<K> {
   const found = units.find((one) => one.kind === kind && one.symbol === symbol)
-  if (!found) throw new RangeError(`Unexpected unit \`${symbol}\` for ${kind}, expected one of the unit table`)
+  if (!found)
+    throw new RangeError(`Unexpected unit \`${symbol}\` for ${kind}, expected one of the unit table`)
   return {...found, kind}
 }

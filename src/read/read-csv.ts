@@ -42,7 +42,12 @@ export function readCsv(path: string, text: string, files: ContentFiles): CsvSou
   return {head, header, rows: body.filter((row) => row.length === header.length), place}
 }
 
-function cellsOf(path: string, line: string, number: number, files: ContentFiles): readonly (readonly PlacedScalar[])[] {
+function cellsOf(
+  path: string,
+  line: string,
+  number: number,
+  files: ContentFiles,
+): readonly (readonly PlacedScalar[])[] {
   if (line.trim() === '') return []
   const place = {path, line: number, column: 1}
   let cells: readonly string[]
@@ -50,9 +55,15 @@ function cellsOf(path: string, line: string, number: number, files: ContentFiles
     const parsed: string[][] = parse(line, {trim: true, relax_column_count: true})
     cells = parsed[0] ?? []
   } catch {
-    addMessage(files, place, 'no-csv-fault', 'Unexpected quotes in the row, expected quotes around a whole cell', {
-      note: 'Put the whole cell in quotes and double the quotes inside it',
-    })
+    addMessage(
+      files,
+      place,
+      'no-csv-fault',
+      'Unexpected quotes in the row, expected quotes around a whole cell',
+      {
+        note: 'Put the whole cell in quotes and double the quotes inside it',
+      },
+    )
     return []
   }
   let column = 1
@@ -61,7 +72,11 @@ function cellsOf(path: string, line: string, number: number, files: ContentFiles
       const found = line.indexOf(text, column - 1)
       const at = found === -1 ? column : found + 1
       column = at + text.length
-      return {kind: 'scalar', text, place: {path, line: number, column: at, endLine: number, endColumn: column}}
+      return {
+        kind: 'scalar',
+        text,
+        place: {path, line: number, column: at, endLine: number, endColumn: column},
+      }
     }),
   ]
 }

@@ -23,17 +23,29 @@ export async function readSources(contentFolder: string, files: ContentFiles): P
     const bytes = await readBytes(contentFolder, path, files)
     if (!bytes) continue
     if (bytes.length > largestFile) {
-      addMessage(files, {path, line: 1, column: 1}, 'no-oversized-file', `Unexpected size of ${bytes.length} bytes, expected at most ${largestFile}`, {
-        note: 'Split the file',
-      })
+      addMessage(
+        files,
+        {path, line: 1, column: 1},
+        'no-oversized-file',
+        `Unexpected size of ${bytes.length} bytes, expected at most ${largestFile}`,
+        {
+          note: 'Split the file',
+        },
+      )
       continue
     }
     try {
       texts.set(path, decoder.decode(bytes))
     } catch {
-      addMessage(files, {path, ...placeOfBadByte(bytes)}, 'no-foreign-encoding', 'Unexpected byte that is not UTF-8, expected a UTF-8 text file', {
-        note: 'Save the file as UTF-8 in the editor',
-      })
+      addMessage(
+        files,
+        {path, ...placeOfBadByte(bytes)},
+        'no-foreign-encoding',
+        'Unexpected byte that is not UTF-8, expected a UTF-8 text file',
+        {
+          note: 'Save the file as UTF-8 in the editor',
+        },
+      )
     }
   }
   return sourcesFromTexts(texts, files)
@@ -50,18 +62,32 @@ export function sourcesFromTexts(texts: ReadonlyMap<string, string>, files: Cont
     files.set(path, files.get(path) ?? new VFile({path, value: text}))
     if (path.endsWith('.yaml')) setIfRead(yaml, path, readYaml(path, text, files))
     else if (path.endsWith('.csv')) setIfRead(csv, path, readCsv(path, text, files))
-    else if (path.startsWith('procedures/') && path.endsWith('.md')) setIfRead(markdown, path, readMarkdown(path, text, files))
-    else if (path.startsWith('issues/') && (path.endsWith('.json') || path.endsWith('.txt'))) ledgers.set(path, text)
+    else if (path.startsWith('procedures/') && path.endsWith('.md'))
+      setIfRead(markdown, path, readMarkdown(path, text, files))
+    else if (path.startsWith('issues/') && (path.endsWith('.json') || path.endsWith('.txt')))
+      ledgers.set(path, text)
     else {
-      addMessage(files, {path, line: 1, column: 1}, 'no-stray-file', `Unexpected file \`${path}\`, expected .yaml, .csv, or .md in procedures`, {
-        note: 'Move the file out of the content folder',
-      })
+      addMessage(
+        files,
+        {path, line: 1, column: 1},
+        'no-stray-file',
+        `Unexpected file \`${path}\`, expected .yaml, .csv, or .md in procedures`,
+        {
+          note: 'Move the file out of the content folder',
+        },
+      )
     }
   }
   if (texts.size === 0 && files.size === 0) {
-    addMessage(files, {path: '.', line: 1, column: 1}, 'no-missing-content', 'Unexpected empty content folder, expected at least `office.yaml` and a vessel', {
-      note: 'Name the folder that holds the content with --content',
-    })
+    addMessage(
+      files,
+      {path: '.', line: 1, column: 1},
+      'no-missing-content',
+      'Unexpected empty content folder, expected at least `office.yaml` and a vessel',
+      {
+        note: 'Name the folder that holds the content with --content',
+      },
+    )
   }
   return {yaml, csv, markdown, ledgers}
 }
@@ -75,7 +101,10 @@ async function listFiles(root: string, below: string, files: ContentFiles): Prom
   try {
     entries = await readdir(join(root, below), {withFileTypes: true})
   } catch (error) {
-    const missing = below === '' ? `Unexpected content folder \`${root}\` that cannot be read (${codeOf(error)}), expected a folder` : `Unexpected folder that cannot be read (${codeOf(error)}), expected a readable folder`
+    const missing =
+      below === ''
+        ? `Unexpected content folder \`${root}\` that cannot be read (${codeOf(error)}), expected a folder`
+        : `Unexpected folder that cannot be read (${codeOf(error)}), expected a readable folder`
     addMessage(files, {path: below === '' ? '.' : below, line: 1, column: 1}, 'no-missing-content', missing, {
       note: 'Name the folder that holds the content with --content',
     })
@@ -95,9 +124,15 @@ async function readBytes(root: string, path: string, files: ContentFiles): Promi
   try {
     return await readFile(join(root, path))
   } catch (error) {
-    addMessage(files, {path, line: 1, column: 1}, 'no-unreadable-file', `Unexpected file that cannot be read (${codeOf(error)}), expected a readable file`, {
-      note: 'Give yourself the right to read it',
-    })
+    addMessage(
+      files,
+      {path, line: 1, column: 1},
+      'no-unreadable-file',
+      `Unexpected file that cannot be read (${codeOf(error)}), expected a readable file`,
+      {
+        note: 'Give yourself the right to read it',
+      },
+    )
     return undefined
   }
 }

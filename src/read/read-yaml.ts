@@ -1,7 +1,7 @@
 import {isAlias, isMap, isScalar, isSeq, LineCounter, type Node, parseDocument, visit} from 'yaml'
+import type {PlacedMap, PlacedNode, PlacedScalar} from '../handbook-model/sources.ts'
 import {addMessage, type ContentFiles} from '../messages/add-message.ts'
 import type {Place} from '../messages/place.ts'
-import type {PlacedMap, PlacedNode, PlacedScalar} from '../handbook-model/sources.ts'
 
 /**
  * Reads YAML text into a tree whose leaves are texts that know their place.
@@ -15,9 +15,19 @@ import type {PlacedMap, PlacedNode, PlacedScalar} from '../handbook-model/source
  * @returns
  *   The tree, or `undefined` when a message was added.
  */
-export function readYaml(path: string, text: string, files: ContentFiles, firstLine = 1): PlacedNode | undefined {
+export function readYaml(
+  path: string,
+  text: string,
+  files: ContentFiles,
+  firstLine = 1,
+): PlacedNode | undefined {
   const lines = new LineCounter()
-  const document = parseDocument(text, {schema: 'failsafe', lineCounter: lines, prettyErrors: false, logLevel: 'silent'})
+  const document = parseDocument(text, {
+    schema: 'failsafe',
+    lineCounter: lines,
+    prettyErrors: false,
+    logLevel: 'silent',
+  })
   const placeOf = (start: number, end: number): Place => {
     const from = lines.linePos(start)
     const to = lines.linePos(Math.max(start, end))
@@ -30,7 +40,12 @@ export function readYaml(path: string, text: string, files: ContentFiles, firstL
     }
   }
   for (const error of document.errors) {
-    addMessage(files, placeOf(error.pos[0], error.pos[1]), 'no-yaml-fault', ...yamlFault(error.code, error.message))
+    addMessage(
+      files,
+      placeOf(error.pos[0], error.pos[1]),
+      'no-yaml-fault',
+      ...yamlFault(error.code, error.message),
+    )
   }
   if (document.errors.length > 0) return undefined
   const alias = firstAlias(document.contents)
@@ -46,7 +61,9 @@ export function readYaml(path: string, text: string, files: ContentFiles, firstL
     return undefined
   }
   const whole = placeOf(0, 0)
-  return document.contents === null ? {kind: 'map', entries: [], place: whole} : place(document.contents, placeOf)
+  return document.contents === null
+    ? {kind: 'map', entries: [], place: whole}
+    : place(document.contents, placeOf)
 }
 
 function yamlFault(code: string, message: string): [string, {note: string}] {
@@ -54,7 +71,10 @@ function yamlFault(code: string, message: string): [string, {note: string}] {
     return ['Unexpected tab as indentation, expected blanks', {note: 'Indent with two blanks for each level'}]
   }
   const sentence = message.split('\n')[0] ?? message
-  return [`Unexpected YAML fault \`${sentence.replace(/[.:]$/u, '')}\`, expected well-formed YAML`, {note: 'Mend the line, or put the text in quotes'}]
+  return [
+    `Unexpected YAML fault \`${sentence.replace(/[.:]$/u, '')}\`, expected well-formed YAML`,
+    {note: 'Mend the line, or put the text in quotes'},
+  ]
 }
 
 function firstAlias(contents: Node | null): Node | undefined {
@@ -82,7 +102,11 @@ function place(node: unknown, placeOf: (start: number, end: number) => Place): P
   }
   if (isSeq(node)) {
     const range = node.range ?? [0, 0, 0]
-    return {kind: 'list', items: node.items.map((item) => place(item, placeOf)), place: placeOf(range[0], range[1])}
+    return {
+      kind: 'list',
+      items: node.items.map((item) => place(item, placeOf)),
+      place: placeOf(range[0], range[1]),
+    }
   }
   return scalar(node, placeOf)
 }

@@ -30,11 +30,15 @@ export function renderHandbook(input: RenderInput): readonly RenderedFile[] {
   const file = (path: string, text: string): RenderedFile => ({path, bytes: encoder.encode(text)})
   const pages = input.pages.pages.map((page) => {
     const state = input.states.get(page.head.id)
-    if (!state) throw new Error(`Unexpected page \`${page.head.id}\` without a state, expected one for every page`)
+    if (!state)
+      throw new Error(`Unexpected page \`${page.head.id}\` without a state, expected one for every page`)
     return file(page.head.path, shell(pageView(page, input.pages, state)))
   })
   const styles = [...input.templates].filter(([path]) => path.startsWith('styles/')).map(([, text]) => text)
-  const issue = engine.compile('{{> issue}}', {preventIndent: true})({issue: input.issue, vessel: input.pages.vessel})
+  const issue = engine.compile('{{> issue}}', {preventIndent: true})({
+    issue: input.issue,
+    vessel: input.pages.vessel,
+  })
   return [
     ...pages,
     file('assets/site.css', styles.join('\n')),
@@ -43,7 +47,10 @@ export function renderHandbook(input: RenderInput): readonly RenderedFile[] {
     file('hub/store.js', input.runtime.hub),
     file('hub/store.html', engine.compile('{{> store}}')({})),
     file('issue.html', issue),
-    file('issue.js', `window.sheetanchor=window.sheetanchor||{};\nwindow.sheetanchor.issue=${JSON.stringify({version: 1, vessel: input.pages.vessel.id, number: input.issue?.number ?? null, date: input.issue?.date ?? null})};\n`),
+    file(
+      'issue.js',
+      `window.sheetanchor=window.sheetanchor||{};\nwindow.sheetanchor.issue=${JSON.stringify({version: 1, vessel: input.pages.vessel.id, number: input.issue?.number ?? null, date: input.issue?.date ?? null})};\n`,
+    ),
   ]
 }
 
@@ -55,12 +62,20 @@ function makeEngine(templates: ReadonlyMap<string, string>): typeof Handlebars {
     const sign = /^signs\/(.+)\.svg$/u.exec(path)?.[1]
     if (sign !== undefined) engine.registerPartial(`sign-${sign}`, text.trim())
   }
-  engine.registerHelper('rich', (text: BoundText, options: Handlebars.HelperOptions) => new Handlebars.SafeString(richText(text, baseOf(options))))
-  engine.registerHelper('each-box', (count: number, options: Handlebars.HelperOptions) => Array.from({length: count}, (_, index) => options.fn({number: index + 1})).join(''))
+  engine.registerHelper(
+    'rich',
+    (text: BoundText, options: Handlebars.HelperOptions) =>
+      new Handlebars.SafeString(richText(text, baseOf(options))),
+  )
+  engine.registerHelper('each-box', (count: number, options: Handlebars.HelperOptions) =>
+    Array.from({length: count}, (_, index) => options.fn({number: index + 1})).join(''),
+  )
   return engine
 }
 
 function baseOf(options: Handlebars.HelperOptions): string {
   const root: unknown = options.data?.root
-  return typeof root === 'object' && root !== null && 'base' in root && typeof root.base === 'string' ? root.base : ''
+  return typeof root === 'object' && root !== null && 'base' in root && typeof root.base === 'string'
+    ? root.base
+    : ''
 }

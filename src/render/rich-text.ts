@@ -15,11 +15,26 @@ function elementOf(inline: BoundText[number], base: string): ElementContent {
     case 'text':
       return {type: 'text', value: inline.text}
     case 'strong':
-      return element('strong', {}, inline.children.map((one) => elementOf(one, base)))
+      return element(
+        'strong',
+        {},
+        inline.children.map((one) => elementOf(one, base)),
+      )
     case 'emphasis':
-      return element('em', {}, inline.children.map((one) => elementOf(one, base)))
+      return element(
+        'em',
+        {},
+        inline.children.map((one) => elementOf(one, base)),
+      )
     case 'value':
-      return element('a', {className: inline.known ? ['figure-inline'] : ['figure-inline', 'not-known'], href: `${base}${inline.path}`}, [{type: 'text', value: inline.text}])
+      return element(
+        'a',
+        {
+          className: inline.known ? ['figure-inline'] : ['figure-inline', 'not-known'],
+          href: `${base}${inline.path}`,
+        },
+        [{type: 'text', value: inline.text}],
+      )
     case 'link':
       return element('a', {href: `${base}${inline.path}`}, [{type: 'text', value: inline.text}])
     default:

@@ -1,5 +1,12 @@
 import {tankPlan} from '../figures/tank-plan.ts'
-import type {BoundItem, BoundSection, HandbookPages, Page, PageState, VesselHead} from '../handbook-model/pages.ts'
+import type {
+  BoundItem,
+  BoundSection,
+  HandbookPages,
+  Page,
+  PageState,
+  VesselHead,
+} from '../handbook-model/pages.ts'
 import {interfaceWords, spokenCode} from './words-en.ts'
 
 /** State of a page in words. */
@@ -38,7 +45,10 @@ export function pageView(page: Page, handbook: HandbookPages, state: PageState):
   const {vessel} = handbook
   const {head} = page
   const base = '../'.repeat(head.path.split('/').length - 1)
-  const tanks = vessel.tanks.map(({position, ...tank}) => ({...tank, ...(position ? {address: `${base}${position.path}`} : {})}))
+  const tanks = vessel.tanks.map(({position, ...tank}) => ({
+    ...tank,
+    ...(position ? {address: `${base}${position.path}`} : {}),
+  }))
   const tank = head.position ? vessel.tanks.find((one) => one.position?.id === head.position?.id) : undefined
   return {
     page,
@@ -47,7 +57,9 @@ export function pageView(page: Page, handbook: HandbookPages, state: PageState):
     words: interfaceWords,
     base,
     body: page.kind,
-    documentTitle: [head.position?.tag, head.title, vessel.name].filter((one) => one !== undefined).join(' · '),
+    documentTitle: [head.position?.tag, head.title, vessel.name]
+      .filter((one) => one !== undefined)
+      .join(' · '),
     smallPlan: tank ? tankPlan({tanks, marked: tank.id, name: 'small-plan', small: true}).svg : '',
     largePlan: page.kind === 'start' ? tankPlan({tanks, name: 'plan', small: false}).svg : '',
     units: page.kind === 'procedure' ? page.sections.flatMap(unitsOf) : [],
@@ -63,7 +75,8 @@ function unitsOf(section: BoundSection): readonly UnitView[] {
 }
 
 function stateView(state: PageState): StateView {
-  if (state.kind === 'draft') return {issued: false, revision: interfaceWords.draft, date: '', code: '', spoken: ''}
+  if (state.kind === 'draft')
+    return {issued: false, revision: interfaceWords.draft, date: '', code: '', spoken: ''}
   return {
     issued: true,
     revision: `${state.revision}${state.suffix}`,

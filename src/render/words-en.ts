@@ -2,13 +2,23 @@
 export const interfaceWords = {
   skip: 'Skip to the page',
   unpack: 'Some handbook files are missing. Copy the WHOLE folder to the PC, then open index.html again.',
-  noScripts: 'Scripts are off: colours follow the PC, and sheet numbers are left to write by hand. Everything else is complete.',
+  noScripts:
+    'Scripts are off: colours follow the PC, and sheet numbers are left to write by hand. Everything else is complete.',
   demonstration: 'Demonstration data, not for service',
   draft: 'DRAFT, NOT ISSUED',
   revision: 'revision',
   palettes: {day: 'Day', dusk: 'Dusk', night: 'Night'},
-  navigation: {start: 'Start', values: 'Values', cautions: 'Cautions', tools: 'Tools', parts: 'Spare parts', sources: 'Sources', words: 'Words'},
-  footer: 'Supports trained people; replaces no permit, class, flag, port or local rule. The stricter rule wins.',
+  navigation: {
+    start: 'Start',
+    values: 'Values',
+    cautions: 'Cautions',
+    tools: 'Tools',
+    parts: 'Spare parts',
+    sources: 'Sources',
+    words: 'Words',
+  },
+  footer:
+    'Supports trained people; replaces no permit, class, flag, port or local rule. The stricter rule wins.',
   handBlank: 'sheet ____ of ____',
 } as const
 

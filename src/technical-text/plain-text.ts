@@ -8,6 +8,8 @@ export function plainText(text: string): string {
 /** Words of a bound text without its marks. */
 export function wordsOf(text: BoundText): string {
   return text
-    .map((inline) => (inline.kind === 'strong' || inline.kind === 'emphasis' ? wordsOf(inline.children) : inline.text))
+    .map((inline) =>
+      inline.kind === 'strong' || inline.kind === 'emphasis' ? wordsOf(inline.children) : inline.text,
+    )
     .join('')
 }

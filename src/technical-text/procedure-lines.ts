@@ -1,16 +1,38 @@
-import type {BoundItem, BoundPart, BoundReading, BoundSection, BoundStep, ProcedurePage} from '../handbook-model/pages.ts'
-import {cautionLines, isolationLines, limitLines, valueLines} from './body-lines.ts'
+import type {
+  BoundItem,
+  BoundPart,
+  BoundReading,
+  BoundSection,
+  BoundStep,
+  ProcedurePage,
+} from '../handbook-model/pages.ts'
+import {cautionLines, isolationLines, limitLines, valueLines} from './block-lines.ts'
 import {wordsOf} from './plain-text.ts'
-import type {TechnicalLine} from './technical-text.ts'
+import type {TechnicalLine} from './technical-line.ts'
 
 /** Lines of a procedure on a pump: who does it, states, tools and parts, then section by section. */
 export function procedureLines(page: ProcedurePage): readonly TechnicalLine[] {
-  const people = [page.performedBy, page.supervisedBy, page.people, page.clearHeight, page.weather, ...page.permits]
+  const people = [
+    page.performedBy,
+    page.supervisedBy,
+    page.people,
+    page.clearHeight,
+    page.weather,
+    ...page.permits,
+  ]
   return [
     ...people.map((text) => ({block: 'people', kind: 'people', text})),
     ...page.before.map((text) => ({block: 'before', kind: 'state', text: wordsOf(text)})),
-    ...page.tools.flatMap((one) => [one.title, one.size, one.note].map((text) => ({block: `tool-${one.id}`, kind: 'tool', text}))),
-    ...page.parts.flatMap((one) => [one.title, one.size, one.quantity, one.note].map((text) => ({block: `part-${one.id}`, kind: 'part', text}))),
+    ...page.tools.flatMap((one) =>
+      [one.title, one.size, one.note].map((text) => ({block: `tool-${one.id}`, kind: 'tool', text})),
+    ),
+    ...page.parts.flatMap((one) =>
+      [one.title, one.size, one.quantity, one.note].map((text) => ({
+        block: `part-${one.id}`,
+        kind: 'part',
+        text,
+      })),
+    ),
     ...page.sections.flatMap(sectionLines),
     ...page.after.map((text) => ({block: 'after', kind: 'state', text: wordsOf(text)})),
   ]
@@ -61,11 +83,18 @@ function partLines(part: BoundPart, step: string): readonly TechnicalLine[] {
     case 'repeat':
       return [line('repeat', part.until)]
     case 'alternatives':
-      return part.items.flatMap((item) => [line('variant', item.variant ?? '', item.id), line('choice', wordsOf(item.text), item.id)])
+      return part.items.flatMap((item) => [
+        line('variant', item.variant ?? '', item.id),
+        line('choice', wordsOf(item.text), item.id),
+      ])
     case 'second-person':
       return [line('second-person', part.what, part.id)]
     case 'figure':
-      return [line('variant', part.variant ?? ''), line('figure', part.figure.data), line('caption', part.figure.caption)]
+      return [
+        line('variant', part.variant ?? ''),
+        line('figure', part.figure.data),
+        line('caption', part.figure.caption),
+      ]
     case 'isolate':
     case 'restore':
       return part.points.flatMap(isolationLines)

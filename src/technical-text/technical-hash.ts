@@ -16,6 +16,7 @@ export function checkCode(pageId: string, revision: number, hash: string): strin
   let bits = 0n
   for (const byte of digest.subarray(0, 5)) bits = (bits << 8n) | BigInt(byte)
   let letters = ''
-  for (let index = 7; index >= 0; index -= 1) letters += codeLetters.charAt(Number((bits >> BigInt(index * 5)) & 31n))
+  for (let index = 7; index >= 0; index -= 1)
+    letters += codeLetters.charAt(Number((bits >> BigInt(index * 5)) & 31n))
   return printCheckCode(letters + checkSymbol(letters))
 }

@@ -1,13 +1,7 @@
 import type {Page, PageHead} from '../handbook-model/pages.ts'
 import {bodyLines} from './body-lines.ts'
 import {plainText} from './plain-text.ts'
-
-/** One line of a technical text: the block it belongs to, what it is, and the words as they stand on the page. */
-export interface TechnicalLine {
-  readonly block: string
-  readonly kind: string
-  readonly text: string
-}
+import type {TechnicalLine} from './technical-line.ts'
 
 /**
  * The text that a page's hash, revision and check code stand on.
@@ -48,4 +42,3 @@ function identityLines(head: PageHead, vesselName: string): readonly TechnicalLi
     {block: 'identity', kind: 'title', text: head.title},
   ]
 }
-

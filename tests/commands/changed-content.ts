@@ -29,7 +29,8 @@ export async function withChangedContent<T>(run: (content: ChangedContent) => T 
       replace: (name, old, words) => {
         const text = readFileSync(path(name), 'utf8')
         const changed = text.replace(old, () => words)
-        if (changed === text) throw new Error(`Unexpected \`${name}\` without \`${old}\`, expected it there to be replaced`)
+        if (changed === text)
+          throw new Error(`Unexpected \`${name}\` without \`${old}\`, expected it there to be replaced`)
         writeFileSync(path(name), changed)
       },
       write: (name, bytes) => writeFileSync(path(name), bytes),
@@ -41,11 +42,23 @@ export async function withChangedContent<T>(run: (content: ChangedContent) => T 
 }
 
 /** What `check` says about spoiled content: exit status and the lines of errors, paths below the content folder. */
-export async function errorsAfter(spoil: (content: ChangedContent) => void): Promise<{readonly exitStatus: number; readonly errors: readonly string[]; readonly said: string}> {
+export async function errorsAfter(
+  spoil: (content: ChangedContent) => void,
+): Promise<{readonly exitStatus: number; readonly errors: readonly string[]; readonly said: string}> {
   return withChangedContent(async (content) => {
     spoil(content)
-    const outcome = await runCheck({content: content.folder, out: join(content.folder, 'site'), vessels: [], json: false, progress: () => undefined})
+    const outcome = await runCheck({
+      content: content.folder,
+      out: join(content.folder, 'site'),
+      vessels: [],
+      json: false,
+      progress: () => undefined,
+    })
     const said = outcome.err.replaceAll(`${content.folder}/`, '')
-    return {exitStatus: outcome.exitStatus, errors: said.split('\n').filter((line) => / error /u.test(line)), said}
+    return {
+      exitStatus: outcome.exitStatus,
+      errors: said.split('\n').filter((line) => / error /u.test(line)),
+      said,
+    }
   })
 }

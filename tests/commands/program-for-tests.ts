@@ -27,13 +27,18 @@ export interface Program {
  */
 export function compileProgram(): Program {
   const folder = mkdtempSync(join(tmpdir(), 'program-'))
-  for (const name of ['src', 'templates', 'node_modules', 'package.json', 'tsconfig.json', 'content']) symlinkSync(join(repository, name), join(folder, name))
+  for (const name of ['src', 'templates', 'node_modules', 'package.json', 'tsconfig.json', 'content'])
+    symlinkSync(join(repository, name), join(folder, name))
   mkdirSync(join(folder, '.config'))
   cpSync(join(repository, '.config', 'compile.mjs'), join(folder, '.config', 'compile.mjs'))
   const compiled = spawnSync(process.execPath, [join(folder, '.config', 'compile.mjs')], {encoding: 'utf8'})
   if (compiled.status !== 0) throw new Error(compiled.stderr)
   const run: Program['run'] = (words, surroundings = {}) => {
-    const ended = spawnSync(process.execPath, [join(folder, '.build', 'cli.js'), ...words], {cwd: folder, encoding: 'utf8', env: {...process.env, ...surroundings}})
+    const ended = spawnSync(process.execPath, [join(folder, '.build', 'cli.js'), ...words], {
+      cwd: folder,
+      encoding: 'utf8',
+      env: {...process.env, ...surroundings},
+    })
     return {status: ended.status, out: ended.stdout, err: ended.stderr}
   }
   return {folder, run}

@@ -31,7 +31,14 @@ export async function startChromium(scripts: boolean, width = 1280): Promise<Dri
   const folder = mkdtempSync(join(tmpdir(), 'chromium-'))
   const context = await chromium.launchPersistentContext(folder, {
     executablePath: programs.chromium,
-    args: ['--headless=new', '--no-sandbox', '--disable-gpu', '--disable-background-networking', '--disable-component-update', '--disable-sync'],
+    args: [
+      '--headless=new',
+      '--no-sandbox',
+      '--disable-gpu',
+      '--disable-background-networking',
+      '--disable-component-update',
+      '--disable-sync',
+    ],
     javaScriptEnabled: scripts,
     viewport: {width, height: 900},
   })

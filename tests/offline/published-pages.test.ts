@@ -12,7 +12,9 @@ const parsed = new Map(pages.map((path) => [path, linksAndIds(textOf(path))]))
 describe('the published handbook', () => {
   test('has a page for each of four procedures on each of twenty pumps', () => {
     for (const procedure of ['isolation', 'restoration', 'tightness-test', 'wear-rings']) {
-      expect(pages.filter((path) => new RegExp(`^p/[^/]+/${procedure}\\.html$`, 'u').test(path))).toHaveLength(20)
+      expect(
+        pages.filter((path) => new RegExp(`^p/[^/]+/${procedure}\\.html$`, 'u').test(path)),
+      ).toHaveLength(20)
     }
   })
 
@@ -23,14 +25,19 @@ describe('the published handbook', () => {
         const [file = '', fragment] = link.split('#')
         const target = file === '' ? path : normalize(`${dirname(path)}/${decodeURIComponent(file)}`)
         if (!paths.includes(target)) dead.push(`${path}: ${link}`)
-        else if (fragment !== undefined && !parsed.get(target)?.ids.includes(fragment)) dead.push(`${path}: ${link} has no such element`)
+        else if (fragment !== undefined && !parsed.get(target)?.ids.includes(fragment))
+          dead.push(`${path}: ${link} has no such element`)
       }
     }
     expect(dead).toEqual([])
   })
 
   test('holds no id twice on a page', () => {
-    for (const [path, {ids}] of parsed) expect(ids.filter((id, index) => ids.indexOf(id) !== index), path).toEqual([])
+    for (const [path, {ids}] of parsed)
+      expect(
+        ids.filter((id, index) => ids.indexOf(id) !== index),
+        path,
+      ).toEqual([])
   })
 
   test('shows no `undefined`, `NaN` or `[object` anywhere', () => {
@@ -53,9 +60,11 @@ describe('technical texts', () => {
   const texts = new Map<string, {readonly path: string; readonly text: string}>()
   beforeAll(async () => {
     const {content, values, ledgers, files} = await checkAndCompute('content')
-    if (!content || !values) throw new Error('Unexpected content with errors, expected the demonstration to check')
+    if (!content || !values)
+      throw new Error('Unexpected content with errors, expected the demonstration to check')
     const stated = stateVessel(content, values, 'vessel-a', ledgers, files)
-    for (const page of stated.pages.pages) texts.set(page.head.id, {path: page.head.path, text: stated.technicalTexts.get(page.head.id) ?? ''})
+    for (const page of stated.pages.pages)
+      texts.set(page.head.id, {path: page.head.path, text: stated.technicalTexts.get(page.head.id) ?? ''})
   })
 
   test('stand line by line and in order in the visible text of their page', () => {
@@ -68,7 +77,10 @@ describe('technical texts', () => {
       for (const line of lines) {
         const words = line.split('\t')[2] ?? ''
         const at = visible.indexOf(words, from)
-        expect(at === -1 ? `${id}: ${line}` : '', `after: ${visible.slice(Math.max(0, from - 80), from + 160)}`).toBe('')
+        expect(
+          at === -1 ? `${id}: ${line}` : '',
+          `after: ${visible.slice(Math.max(0, from - 80), from + 160)}`,
+        ).toBe('')
         from = at + words.length
       }
     }
@@ -80,13 +92,26 @@ test('every page passes the HTML validator', async () => {
     new FileSystemConfigLoader({
       root: true,
       extends: ['html-validate:standard'],
-      rules: {'long-title': 'off', 'no-inline-style': 'off', 'tel-non-breaking': 'off', 'no-implicit-button-type': 'error', 'doctype-style': 'off', 'prefer-native-element': 'off', 'require-sri': 'off', 'no-trailing-whitespace': 'off', 'attribute-boolean-style': 'off', 'void-style': 'off'},
+      rules: {
+        'long-title': 'off',
+        'no-inline-style': 'off',
+        'tel-non-breaking': 'off',
+        'no-implicit-button-type': 'error',
+        'doctype-style': 'off',
+        'prefer-native-element': 'off',
+        'require-sri': 'off',
+        'no-trailing-whitespace': 'off',
+        'attribute-boolean-style': 'off',
+        'void-style': 'off',
+      },
     }),
   )
   const faults: string[] = []
   for (const path of pages) {
     const report = await validator.validateString(textOf(path))
-    for (const result of report.results) for (const one of result.messages) if (one.severity === 2) faults.push(`${path}:${one.line}:${one.column} ${one.ruleId} ${one.message}`)
+    for (const result of report.results)
+      for (const one of result.messages)
+        if (one.severity === 2) faults.push(`${path}:${one.line}:${one.column} ${one.ruleId} ${one.message}`)
   }
   expect([...new Set(faults)].slice(0, 20)).toEqual([])
 })

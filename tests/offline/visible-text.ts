@@ -21,7 +21,10 @@ function words(node: Node): string {
 const inlineNames = new Set(['a', 'b', 'em', 'strong', 'span', 'tspan', 'i', 'small'])
 
 /** Every address that a page links to or loads, with the element ids it holds. */
-export function linksAndIds(html: string): {readonly links: readonly string[]; readonly ids: readonly string[]} {
+export function linksAndIds(html: string): {
+  readonly links: readonly string[]
+  readonly ids: readonly string[]
+} {
   const links: string[] = []
   const ids: string[] = []
   const walk = (node: Node): void => {

@@ -1,7 +1,11 @@
 import type {QuantityKind} from '../../src/quantities/quantity.ts'
 
 /** Exact conversion factors from the definitions of NIST SP 811 appendix B, computed apart from this project by GNU units 2.22. */
-export const exactUnits: readonly {readonly kind: QuantityKind; readonly symbol: string; readonly si: number}[] = [
+export const exactUnits: readonly {
+  readonly kind: QuantityKind
+  readonly symbol: string
+  readonly si: number
+}[] = [
   {kind: 'gauge-pressure', symbol: 'psi(g)', si: 6894.75729316836},
   {kind: 'pressure-difference', symbol: 'psi', si: 6894.75729316836},
   {kind: 'pressure-difference', symbol: 'bar', si: 1e5},

@@ -53,12 +53,16 @@ describe('reading a quantity', () => {
 
   test('whatever is printed is read again as the same quantity', () => {
     fc.assert(
-      fc.property(fc.constantFrom(...units.filter((unit) => unit.symbol !== '1')), fc.integer({min: 0, max: 10_000_000}), (unit, hundredths) => {
-        const value = hundredths / 100
-        const printed = printedText({figure: roundDecimal(value, 2), unit: unit.symbol})
-        const parsed = parseQuantity(printed, [unit.kind])
-        expect(parsed.ok && (parsed.written.quantity.si - unit.offset) / unit.factor).toBeCloseTo(value, 6)
-      }),
+      fc.property(
+        fc.constantFrom(...units.filter((unit) => unit.symbol !== '1')),
+        fc.integer({min: 0, max: 10_000_000}),
+        (unit, hundredths) => {
+          const value = hundredths / 100
+          const printed = printedText({figure: roundDecimal(value, 2), unit: unit.symbol})
+          const parsed = parseQuantity(printed, [unit.kind])
+          expect(parsed.ok && (parsed.written.quantity.si - unit.offset) / unit.factor).toBeCloseTo(value, 6)
+        },
+      ),
     )
   })
 
@@ -99,9 +103,12 @@ describe('rounding', () => {
     [0.5, 0, '0'],
     [1.5, 0, '2'],
     [-0.001, 2, '0.00'],
-  ])('%d to %d decimals is %s, half to even (ISO 80000-1 annex B, from memory)', (value, decimals, expected) => {
-    expect(roundDecimal(value, decimals)).toBe(expected)
-  })
+  ])(
+    '%d to %d decimals is %s, half to even (ISO 80000-1 annex B, from memory)',
+    (value, decimals, expected) => {
+      expect(roundDecimal(value, decimals)).toBe(expected)
+    },
+  )
 
   test('a value that went through SI and back still falls to the right side', () => {
     expect(printQuantity(millimetres(12.35), 'mm', 1).figure).toBe('12.4')

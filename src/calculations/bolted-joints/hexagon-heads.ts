@@ -19,7 +19,10 @@ const heads: ReadonlyMap<string, readonly [number, number]> = new Map([
 ])
 
 /** Yield or proof stress in N/mm², up to 16 mm and above. Source: ISO 898-1 (reprint), ISO 3506-1 (reprint, up to 20 mm). */
-const classes: ReadonlyMap<string, {readonly upTo16: number; readonly above16: number; readonly most: number}> = new Map([
+const classes: ReadonlyMap<
+  string,
+  {readonly upTo16: number; readonly above16: number; readonly most: number}
+> = new Map([
   ['8.8', {upTo16: 640, above16: 660, most: 36}],
   ['10.9', {upTo16: 940, above16: 940, most: 36}],
   ['12.9', {upTo16: 1100, above16: 1100, most: 36}],
@@ -39,9 +42,13 @@ export const heldClasses: readonly string[] = [...classes.keys()]
  * @throws {RangeError}
  *   When the size is not in the table.
  */
-export function hexagonHead(size: string): {readonly bearingDiameter: Quantity<'length'>; readonly holeDiameter: Quantity<'length'>} {
+export function hexagonHead(size: string): {
+  readonly bearingDiameter: Quantity<'length'>
+  readonly holeDiameter: Quantity<'length'>
+} {
   const found = heads.get(size)
-  if (!found) throw new RangeError(`Unexpected size \`${size}\`, expected one of ${[...heads.keys()].join(', ')}`)
+  if (!found)
+    throw new RangeError(`Unexpected size \`${size}\`, expected one of ${[...heads.keys()].join(', ')}`)
   return {bearingDiameter: millimetres(found[0]), holeDiameter: millimetres(found[1])}
 }
 
@@ -54,10 +61,17 @@ export function hexagonHead(size: string): {readonly bearingDiameter: Quantity<'
  * @throws {RangeError}
  *   When the class is not in the table or does not reach the diameter.
  */
-export function yieldStressOf(propertyClass: string, nominalDiameter: Quantity<'length'>): Quantity<'stress'> {
+export function yieldStressOf(
+  propertyClass: string,
+  nominalDiameter: Quantity<'length'>,
+): Quantity<'stress'> {
   const found = classes.get(propertyClass)
-  if (!found) throw new RangeError(`Unexpected class \`${propertyClass}\`, expected one of ${heldClasses.join(', ')}`)
+  if (!found)
+    throw new RangeError(`Unexpected class \`${propertyClass}\`, expected one of ${heldClasses.join(', ')}`)
   const diameter = Math.round(nominalDiameter.si * 1e6) / 1000
-  if (diameter > found.most) throw new RangeError(`Unexpected class ${propertyClass} at ${diameter} mm, expected at most ${found.most} mm`)
+  if (diameter > found.most)
+    throw new RangeError(
+      `Unexpected class ${propertyClass} at ${diameter} mm, expected at most ${found.most} mm`,
+    )
   return newtonsPerSquareMillimetre(diameter <= 16 ? found.upTo16 : found.above16)
 }

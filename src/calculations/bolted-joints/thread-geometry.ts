@@ -7,6 +7,7 @@ export interface MetricThread {
   readonly pitch: Quantity<'length'>
 }
 
+/** Diameters and areas of a thread. */
 export interface ThreadGeometry {
   readonly pitchDiameter: Quantity<'length'>
   /** Basic minor diameter of the nut thread. */
@@ -20,7 +21,8 @@ export interface ThreadGeometry {
 
 export const threadGeometryNote: CalculationNote = {
   name: 'thread-geometry',
-  words: 'diameters of an ISO metric thread from nominal diameter and pitch, and the cross-section that carries the load',
+  words:
+    'diameters of an ISO metric thread from nominal diameter and pitch, and the cross-section that carries the load',
   formula: [
     'H = P·√3/2',
     'd2 = d − 3/4·H',
@@ -30,7 +32,12 @@ export const threadGeometryNote: CalculationNote = {
     'As = π/4·d0²',
   ],
   sources: [
-    {title: 'ISO 724, basic dimensions of metric threads', edition: '1993', howKnown: 'reprint', status: 'unknown'},
+    {
+      title: 'ISO 724, basic dimensions of metric threads',
+      edition: '1993',
+      howKnown: 'reprint',
+      status: 'unknown',
+    },
     {title: 'ISO 898-1, nominal stress area', edition: '2013', howKnown: 'reprint', status: 'unknown'},
   ],
   validFor: '60° ISO metric threads; not for bolts with a reduced shank',
@@ -55,7 +62,9 @@ export function threadGeometry(thread: MetricThread): ThreadGeometry {
   const minorDiameter = diameter - 1.25 * height
   const coreDiameter = minorDiameter - height / 6
   if (thread.pitch.si <= 0 || coreDiameter <= 0) {
-    throw new RangeError('Unexpected pitch that leaves no core, expected a pitch above zero and below the diameter')
+    throw new RangeError(
+      'Unexpected pitch that leaves no core, expected a pitch above zero and below the diameter',
+    )
   }
   const stressDiameter = (pitchDiameter + coreDiameter) / 2
   return {

@@ -2,9 +2,12 @@ import type {CalculationNote} from '../calculation-note.ts'
 
 export const tighteningOrderNote: CalculationNote = {
   name: 'tightening-order',
-  words: 'bolts are numbered clockwise; an even number is tightened in opposite pairs, each next pair as far from the tightened ones as possible; an odd number in a star',
+  words:
+    'bolts are numbered clockwise; an even number is tightened in opposite pairs, each next pair as far from the tightened ones as possible; an odd number in a star',
   formula: ['even n: k, then k + n/2, pairs spread around the circle', 'odd n: step (n − 1)/2'],
-  sources: [{title: 'cross pattern of the trade', edition: 'none', howKnown: 'common-practice', status: 'unknown'}],
+  sources: [
+    {title: 'cross pattern of the trade', edition: 'none', howKnown: 'common-practice', status: 'unknown'},
+  ],
   validFor: 'bolt circles of 1 to 48 equal bolts',
 }
 
@@ -43,7 +46,9 @@ function spreadOrder(half: number): readonly number[] {
     let bestDistance = -1
     for (let start = 0; start < half; start += 1) {
       if (chosen.includes(start)) continue
-      const distance = Math.min(...chosen.map((one) => Math.min(Math.abs(start - one), half - Math.abs(start - one))))
+      const distance = Math.min(
+        ...chosen.map((one) => Math.min(Math.abs(start - one), half - Math.abs(start - one))),
+      )
       if (distance > bestDistance) {
         best = start
         bestDistance = distance

@@ -3,9 +3,17 @@ import type {CalculationNote} from '../calculation-note.ts'
 
 export const tighteningPassesNote: CalculationNote = {
   name: 'tightening-passes',
-  words: 'the torque is reached in passes, each a share of the full torque, in the tightening order; then once around at full torque',
+  words:
+    'the torque is reached in passes, each a share of the full torque, in the tightening order; then once around at full torque',
   formula: ['M of a pass = share · MA'],
-  sources: [{title: 'tightening in passes, rule of the trade', edition: 'none', howKnown: 'common-practice', status: 'unknown'}],
+  sources: [
+    {
+      title: 'tightening in passes, rule of the trade',
+      edition: 'none',
+      howKnown: 'common-practice',
+      status: 'unknown',
+    },
+  ],
   validFor: 'joints of three or more bolts',
 }
 
@@ -18,7 +26,10 @@ export const tighteningPassesNote: CalculationNote = {
  * @throws {RangeError}
  *   When the shares do not rise or the last one is not the whole.
  */
-export function tighteningPasses(torque: Quantity<'torque'>, shares: readonly Quantity<'ratio'>[]): readonly Quantity<'torque'>[] {
+export function tighteningPasses(
+  torque: Quantity<'torque'>,
+  shares: readonly Quantity<'ratio'>[],
+): readonly Quantity<'torque'>[] {
   let before = 0
   for (const share of shares) {
     if (share.si <= before) throw new RangeError('Unexpected passes that do not rise, expected rising shares')

@@ -5,6 +5,7 @@ import {type MetricThread, type ThreadGeometry, threadGeometry} from './thread-g
 /** Edition of the guideline: from 2003 on the torsion is shared plastically, before that elastically. */
 export type TorqueEdition = '2003' | '1986'
 
+/** What a tightening torque is computed from. */
 export interface TighteningInput {
   readonly thread: MetricThread
   /** Outer diameter of the bearing face below the head. */
@@ -19,6 +20,7 @@ export interface TighteningInput {
   readonly edition: TorqueEdition
 }
 
+/** Preload and torque with the intermediate results that explain them. */
 export interface TighteningResult {
   readonly preload: Quantity<'force'>
   readonly torque: Quantity<'torque'>
@@ -32,7 +34,8 @@ export interface TighteningResult {
 
 export const tighteningTorqueNote: CalculationNote = {
   name: 'tightening-torque',
-  words: 'the preload at which tension and torsion together use the stated share of the yield stress, and the torque that gives this preload against thread and head friction',
+  words:
+    'the preload at which tension and torsion together use the stated share of the yield stress, and the torque that gives this preload against thread and head friction',
   formula: [
     'tan φ = P/(π·d2)',
     'ρ′ = atan(µG/cos 30°)',
@@ -40,7 +43,9 @@ export const tighteningTorqueNote: CalculationNote = {
     'DKm = (dw + dh)/2',
     'MA = FM·[d2/2·tan(φ + ρ′) + µK·DKm/2]',
   ],
-  sources: [{title: 'VDI 2230 part 1, exact form', edition: '2003 and later', howKnown: 'memory', status: 'unknown'}],
+  sources: [
+    {title: 'VDI 2230 part 1, exact form', edition: '2003 and later', howKnown: 'memory', status: 'unknown'},
+  ],
   validFor: 'metric bolts with the plain shank not thinner than the stress diameter, tightened by torque',
 }
 

@@ -6,7 +6,9 @@ import {type Quantity, quantityOf} from '../../quantities/quantity.ts'
  * Source: geometry.
  * Valid for: concentric rings.
  */
-export function diametralFromRadial(clearance: Quantity<'radial-clearance'>): Quantity<'diametral-clearance'> {
+export function diametralFromRadial(
+  clearance: Quantity<'radial-clearance'>,
+): Quantity<'diametral-clearance'> {
   return quantityOf('diametral-clearance', clearance.si * 2)
 }
 
@@ -16,6 +18,8 @@ export function diametralFromRadial(clearance: Quantity<'radial-clearance'>): Qu
  * Source: geometry.
  * Valid for: concentric rings.
  */
-export function radialFromDiametral(clearance: Quantity<'diametral-clearance'>): Quantity<'radial-clearance'> {
+export function radialFromDiametral(
+  clearance: Quantity<'diametral-clearance'>,
+): Quantity<'radial-clearance'> {
   return quantityOf('radial-clearance', clearance.si / 2)
 }

@@ -1,6 +1,7 @@
 import {type Quantity, quantityOf} from '../../quantities/quantity.ts'
 import type {CalculationNote} from '../calculation-note.ts'
 
+/** Clearance of a ring on its hub, always on the diameter. */
 export interface RunningClearance {
   /** Mean of the bores less mean of the hubs. */
   readonly mean: Quantity<'diametral-clearance'>
@@ -13,9 +14,22 @@ export interface RunningClearance {
 
 export const runningClearanceNote: CalculationNote = {
   name: 'clearance',
-  words: 'diametral clearance from measured diameters: mean of the ring bores less mean of the hub diameters; the smallest gap is the least bore less the greatest hub',
-  formula: ['c = mean(bores) − mean(hubs)', 'c smallest = min(bores) − max(hubs)', 'c largest = max(bores) − min(hubs)', 'ovality = max − min'],
-  sources: [{title: 'naval training manual on centrifugal pumps, wear-ring measurement', edition: 'unknown', howKnown: 'reprint', status: 'unknown'}],
+  words:
+    'diametral clearance from measured diameters: mean of the ring bores less mean of the hub diameters; the smallest gap is the least bore less the greatest hub',
+  formula: [
+    'c = mean(bores) − mean(hubs)',
+    'c smallest = min(bores) − max(hubs)',
+    'c largest = max(bores) − min(hubs)',
+    'ovality = max − min',
+  ],
+  sources: [
+    {
+      title: 'naval training manual on centrifugal pumps, wear-ring measurement',
+      edition: 'unknown',
+      howKnown: 'reprint',
+      status: 'unknown',
+    },
+  ],
   validFor: 'diameters of one ring and its hub, measured at one temperature',
 }
 
@@ -34,10 +48,13 @@ export function runningClearance(input: {
 }): RunningClearance {
   const bores = input.bores.map((one) => one.si)
   const hubs = input.hubs.map((one) => one.si)
-  if (bores.length === 0 || hubs.length === 0) throw new RangeError('Unexpected empty list of diameters, expected at least one bore and one hub')
+  if (bores.length === 0 || hubs.length === 0)
+    throw new RangeError('Unexpected empty list of diameters, expected at least one bore and one hub')
   const smallest = Math.min(...bores) - Math.max(...hubs)
   if (smallest < 0) {
-    throw new RangeError(`Unexpected hub of ${Math.max(...hubs) * 1000} mm in a bore of ${Math.min(...bores) * 1000} mm, expected hubs smaller than bores`)
+    throw new RangeError(
+      `Unexpected hub of ${Math.max(...hubs) * 1000} mm in a bore of ${Math.min(...bores) * 1000} mm, expected hubs smaller than bores`,
+    )
   }
   return {
     mean: quantityOf('diametral-clearance', mean(bores) - mean(hubs)),

@@ -5,7 +5,14 @@ export const allowedDropNote: CalculationNote = {
   name: 'allowed-drop',
   words: 'pressure that the allowed leak takes out of the space within the hold time',
   formula: ['Δp = q allowed·p atm·t/V'],
-  sources: [{title: 'ideal gas law, pressure-change technique of EN 1779', edition: '1999', howKnown: 'memory', status: 'unknown'}],
+  sources: [
+    {
+      title: 'ideal gas law, pressure-change technique of EN 1779',
+      edition: '1999',
+      howKnown: 'memory',
+      status: 'unknown',
+    },
+  ],
   validFor: 'pressure tests with gas in a closed space',
 }
 
@@ -25,5 +32,8 @@ export function allowedDrop(input: {
   readonly duration: Quantity<'time'>
 }): Quantity<'pressure-difference'> {
   if (input.volume.si <= 0) throw new RangeError('Unexpected volume of nothing, expected a volume above zero')
-  return quantityOf('pressure-difference', (input.allowedLeak.si * input.barometer.si * input.duration.si) / input.volume.si)
+  return quantityOf(
+    'pressure-difference',
+    (input.allowedLeak.si * input.barometer.si * input.duration.si) / input.volume.si,
+  )
 }

@@ -27,5 +27,8 @@ export function annulusVolume(input: {
     throw new RangeError('Unexpected inner pipe as large as the outer bore, expected pipes that nest')
   }
   if (input.length.si <= 0) throw new RangeError('Unexpected length of nothing, expected a length above zero')
-  return quantityOf('volume', (Math.PI / 4) * (input.outerDiameter.si ** 2 - input.innerDiameter.si ** 2) * input.length.si)
+  return quantityOf(
+    'volume',
+    (Math.PI / 4) * (input.outerDiameter.si ** 2 - input.innerDiameter.si ** 2) * input.length.si,
+  )
 }

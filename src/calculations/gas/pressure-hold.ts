@@ -2,6 +2,7 @@ import {type Quantity, quantityOf} from '../../quantities/quantity.ts'
 import type {CalculationNote} from '../calculation-note.ts'
 import {absoluteFromGauge, standardAtmosphere} from './standard-air.ts'
 
+/** What is read at the start and at the end of a pressure hold. */
 export interface PressureHoldInput {
   readonly start: Quantity<'gauge-pressure'>
   readonly end: Quantity<'gauge-pressure'>
@@ -13,6 +14,7 @@ export interface PressureHoldInput {
   readonly duration?: Quantity<'time'>
 }
 
+/** A pressure hold after correction for temperature and barometer. */
 export interface PressureHold {
   /** What the gauge shows at the end when nothing leaks. */
   readonly expectedEnd: Quantity<'gauge-pressure'>
@@ -26,7 +28,8 @@ export interface PressureHold {
 
 export const pressureHoldNote: CalculationNote = {
   name: 'pressure-hold',
-  words: 'gas in a closed space follows its absolute temperature: the expected end pressure is computed from absolute pressures, and only what lies below it was lost by leakage',
+  words:
+    'gas in a closed space follows its absolute temperature: the expected end pressure is computed from absolute pressures, and only what lies below it was lost by leakage',
   formula: [
     'p abs = p gauge + p barometer',
     'p2 expected = p1 abs·T2/T1 − p2 barometer',
@@ -34,7 +37,14 @@ export const pressureHoldNote: CalculationNote = {
     'Δp per kelvin = p1 abs/T1',
     'Q = V·Δp leak/t',
   ],
-  sources: [{title: 'ideal gas law, pressure-change technique of EN 1779', edition: '1999', howKnown: 'memory', status: 'unknown'}],
+  sources: [
+    {
+      title: 'ideal gas law, pressure-change technique of EN 1779',
+      edition: '1999',
+      howKnown: 'memory',
+      status: 'unknown',
+    },
+  ],
   validFor: 'closed spaces of fixed volume, gas without condensation',
 }
 
@@ -58,7 +68,10 @@ export function pressureHold(input: PressureHoldInput): PressureHold {
   const end = absoluteFromGauge(input.end, input.endBarometer).si
   const loss = start - (end * startTemperature.si) / endTemperature.si
   const hold: PressureHold = {
-    expectedEnd: quantityOf('gauge-pressure', (start * endTemperature.si) / startTemperature.si - input.endBarometer.si),
+    expectedEnd: quantityOf(
+      'gauge-pressure',
+      (start * endTemperature.si) / startTemperature.si - input.endBarometer.si,
+    ),
     correctedLoss: quantityOf('pressure-difference', loss),
     changePerKelvin: quantityOf('pressure-difference', start / startTemperature.si),
   }

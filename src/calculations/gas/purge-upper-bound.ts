@@ -9,9 +9,12 @@ export interface LowestPressure {
 
 export const purgeUpperBoundNote: CalculationNote = {
   name: 'purge-upper-bound',
-  words: 'highest pressure the cofferdam may see: the lowest of its rating, what the seal lip holds from behind against the lowest tank pressure, and the regulator',
+  words:
+    'highest pressure the cofferdam may see: the lowest of its rating, what the seal lip holds from behind against the lowest tank pressure, and the regulator',
   formula: ['p upper = min(p rating, p lip + p tank lowest, p regulator)'],
-  sources: [{title: 'design data and house rules', edition: 'none', howKnown: 'common-practice', status: 'unknown'}],
+  sources: [
+    {title: 'design data and house rules', edition: 'none', howKnown: 'common-practice', status: 'unknown'},
+  ],
   validFor: 'an empty tank with its vacuum valve at the set pressure',
 }
 
@@ -29,7 +32,10 @@ export function purgeUpperBound(input: {
 }): LowestPressure {
   return lowestOf([
     {bound: input.cofferdamRating, governs: 'cofferdam rating'},
-    {bound: quantityOf('gauge-pressure', input.lipReverseLimit.si + input.lowestTankPressure.si), governs: 'seal lip'},
+    {
+      bound: quantityOf('gauge-pressure', input.lipReverseLimit.si + input.lowestTankPressure.si),
+      governs: 'seal lip',
+    },
     {bound: input.regulatorMaximum, governs: 'regulator'},
   ])
 }
@@ -40,7 +46,10 @@ export function purgeUpperBound(input: {
  * Source: common practice, no source.
  * Valid for: gas tests of the cofferdam.
  */
-export function tightnessTestPressure(houseMaximum: Quantity<'gauge-pressure'>, upperBound: LowestPressure): LowestPressure {
+export function tightnessTestPressure(
+  houseMaximum: Quantity<'gauge-pressure'>,
+  upperBound: LowestPressure,
+): LowestPressure {
   return lowestOf([{bound: houseMaximum, governs: 'house rule'}, upperBound])
 }
 

@@ -12,7 +12,11 @@ export const standardAtmosphere: Quantity<'absolute-pressure'> = quantityOf('abs
  * @throws {RangeError}
  *   When the gauge pressure is below a vacuum.
  */
-export function absoluteFromGauge(gauge: Quantity<'gauge-pressure'>, barometer: Quantity<'absolute-pressure'>): Quantity<'absolute-pressure'> {
-  if (gauge.si + barometer.si <= 0) throw new RangeError('Unexpected gauge pressure below a vacuum, expected a pressure above it')
+export function absoluteFromGauge(
+  gauge: Quantity<'gauge-pressure'>,
+  barometer: Quantity<'absolute-pressure'>,
+): Quantity<'absolute-pressure'> {
+  if (gauge.si + barometer.si <= 0)
+    throw new RangeError('Unexpected gauge pressure below a vacuum, expected a pressure above it')
   return quantityOf('absolute-pressure', gauge.si + barometer.si)
 }

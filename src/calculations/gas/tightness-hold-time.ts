@@ -2,6 +2,7 @@ import {type Quantity, quantityOf} from '../../quantities/quantity.ts'
 import type {CalculationNote} from '../calculation-note.ts'
 import {absoluteFromGauge} from './standard-air.ts'
 
+/** What the length of a tightness test is computed from. */
 export interface HoldTimeInput {
   readonly volume: Quantity<'volume'>
   readonly testPressure: Quantity<'gauge-pressure'>
@@ -15,6 +16,7 @@ export interface HoldTimeInput {
   readonly least: Quantity<'time'>
 }
 
+/** How long a tightness test lasts and what it can show. */
 export interface HoldTime {
   readonly holdTime: Quantity<'time'>
   /** Pressure that the uncertainty of the thermometer is worth. */
@@ -26,13 +28,21 @@ export interface HoldTime {
 
 export const tightnessHoldTimeNote: CalculationNote = {
   name: 'tightness-hold-time',
-  words: 'the test lasts so long that the allowed leak lowers the pressure by more than gauge and thermometer can hide, and never shorter than the house rule',
+  words:
+    'the test lasts so long that the allowed leak lowers the pressure by more than gauge and thermometer can hide, and never shorter than the house rule',
   formula: [
     'Δp T = (p test + p atm)/T·uT',
     't = V·(gauge step + Δp T)/(p atm·q allowed), at least the house rule',
     'q smallest = V·(gauge step + Δp T)/(p atm·t)',
   ],
-  sources: [{title: 'ideal gas law, pressure-change technique of EN 1779', edition: '1999', howKnown: 'memory', status: 'unknown'}],
+  sources: [
+    {
+      title: 'ideal gas law, pressure-change technique of EN 1779',
+      edition: '1999',
+      howKnown: 'memory',
+      status: 'unknown',
+    },
+  ],
   validFor: 'pressure tests with gas in a closed space',
 }
 
@@ -47,7 +57,9 @@ export const tightnessHoldTimeNote: CalculationNote = {
  */
 export function tightnessHoldTime(input: HoldTimeInput): HoldTime {
   if (input.volume.si <= 0 || input.allowedLeak.si <= 0 || input.temperature.si <= 0) {
-    throw new RangeError('Unexpected volume, allowed leak or temperature of nothing, expected values above zero')
+    throw new RangeError(
+      'Unexpected volume, allowed leak or temperature of nothing, expected values above zero',
+    )
   }
   const absolute = absoluteFromGauge(input.testPressure, input.barometer).si
   const effect = (absolute / input.temperature.si) * input.temperatureUncertainty.si

@@ -19,16 +19,33 @@ interface Reader {
  * @param place
  *   Where the condition text begins in its file; the column of a fault is counted from there.
  */
-export function parseCondition(text: string, place: Place, files: ContentFiles): WrittenCondition | undefined {
+export function parseCondition(
+  text: string,
+  place: Place,
+  files: ContentFiles,
+): WrittenCondition | undefined {
   const reader: Reader = {tokens: tokensOf(text), end: text.length, next: 0}
   const placeAt = (at: number): Place => ({path: place.path, line: place.line, column: place.column + at})
   const condition = parseOr(reader, placeAt)
   const rest = reader.tokens[reader.next]
   if (condition && !('fault' in condition) && !rest) return {condition, text}
-  const fault = condition && 'fault' in condition ? condition : {fault: rest ? `\`${rest.text}\`` : 'end', at: rest?.at ?? text.length, expected: '`and`, `or` or the end'}
-  addMessage(files, placeAt(fault.at), 'no-bad-condition', `Unexpected ${fault.fault} in the condition, expected ${fault.expected}`, {
-    note: 'Write conditions like `backstop = fitted and not cargo-seal in (single-lip, none)`',
-  })
+  const fault =
+    condition && 'fault' in condition
+      ? condition
+      : {
+          fault: rest ? `\`${rest.text}\`` : 'end',
+          at: rest?.at ?? text.length,
+          expected: '`and`, `or` or the end',
+        }
+  addMessage(
+    files,
+    placeAt(fault.at),
+    'no-bad-condition',
+    `Unexpected ${fault.fault} in the condition, expected ${fault.expected}`,
+    {
+      note: 'Write conditions like `backstop = fitted and not cargo-seal in (single-lip, none)`',
+    },
+  )
   return undefined
 }
 
@@ -42,7 +59,10 @@ type Parsed = Condition | Fault
 type PlaceAt = (at: number) => Place
 
 function tokensOf(text: string): readonly Token[] {
-  return [...text.matchAll(/[a-z0-9][a-z0-9-]*|!=|≠|[=(),]|\S/giu)].map((match) => ({text: match[0], at: match.index}))
+  return [...text.matchAll(/[a-z0-9][a-z0-9-]*|!=|≠|[=(),]|\S/giu)].map((match) => ({
+    text: match[0],
+    at: match.index,
+  }))
 }
 
 function parseOr(reader: Reader, placeAt: PlaceAt): Parsed {
@@ -53,7 +73,12 @@ function parseAnd(reader: Reader, placeAt: PlaceAt): Parsed {
   return parseChain(reader, placeAt, 'and', parseNot)
 }
 
-function parseChain(reader: Reader, placeAt: PlaceAt, kind: 'and' | 'or', operand: (reader: Reader, placeAt: PlaceAt) => Parsed): Parsed {
+function parseChain(
+  reader: Reader,
+  placeAt: PlaceAt,
+  kind: 'and' | 'or',
+  operand: (reader: Reader, placeAt: PlaceAt) => Parsed,
+): Parsed {
   const start = reader.tokens[reader.next]?.at ?? reader.end
   const operands: Condition[] = []
   for (;;) {
@@ -95,10 +120,19 @@ function parseComparison(reader: Reader, placeAt: PlaceAt): Parsed {
   if (sign?.text === '=' || sign?.text === '≠' || sign?.text === '!=') {
     const value = word(reader, 'a value of the fact')
     if ('fault' in value) return value
-    return {kind: sign.text === '=' ? 'equals' : 'differs', fact: first.text, value: value.text, place: placeAt(first.at)}
+    return {
+      kind: sign.text === '=' ? 'equals' : 'differs',
+      fact: first.text,
+      value: value.text,
+      place: placeAt(first.at),
+    }
   }
   if (sign?.text === 'in') return parseValues(reader, placeAt, first)
-  return {fault: sign ? `\`${sign.text}\`` : 'end', at: sign?.at ?? reader.end, expected: '`=`, `≠` or `in` after the fact'}
+  return {
+    fault: sign ? `\`${sign.text}\`` : 'end',
+    at: sign?.at ?? reader.end,
+    expected: '`=`, `≠` or `in` after the fact',
+  }
 }
 
 function parseValues(reader: Reader, placeAt: PlaceAt, fact: Token): Parsed {

@@ -70,9 +70,15 @@ export function isSoundDirective(node: Directive, desk: Desk): boolean {
   const allowed = Object.hasOwn(form, node.name) ? form[node.name] : undefined
   const marks = {textDirective: ':', leafDirective: '::', containerDirective: ':::'}
   if (!allowed) {
-    addMessage(desk.files, place, 'no-unknown-directive', `Unexpected directive \`${marks[node.type]}${node.name}\`, ${expectedWord(node.name, Object.keys(form), 'a directive')}`, {
-      note: `The directives written with ${marks[node.type]} are ${Object.keys(form).join(', ')}`,
-    })
+    addMessage(
+      desk.files,
+      place,
+      'no-unknown-directive',
+      `Unexpected directive \`${marks[node.type]}${node.name}\`, ${expectedWord(node.name, Object.keys(form), 'a directive')}`,
+      {
+        note: `The directives written with ${marks[node.type]} are ${Object.keys(form).join(', ')}`,
+      },
+    )
     return false
   }
   const names = allowed.map((name) => name.replace('*', ''))
@@ -80,13 +86,25 @@ export function isSoundDirective(node: Directive, desk: Desk): boolean {
   const strange = written.filter((name) => !names.includes(name))
   const missing = allowed.filter((name) => name.startsWith('*') && !written.includes(name.slice(1)))
   for (const name of strange) {
-    addMessage(desk.files, place, 'no-unknown-directive', `Unexpected attribute \`${name}\` of \`${node.name}\`, ${expectedWord(name, names, 'an attribute')}`, {
-      note: `\`${node.name}\` takes ${names.join(', ')}`,
-    })
+    addMessage(
+      desk.files,
+      place,
+      'no-unknown-directive',
+      `Unexpected attribute \`${name}\` of \`${node.name}\`, ${expectedWord(name, names, 'an attribute')}`,
+      {
+        note: `\`${node.name}\` takes ${names.join(', ')}`,
+      },
+    )
   }
   for (const name of missing) {
     const shown = name === '*id' ? `#id` : `${name.slice(1)}=…`
-    addMessage(desk.files, place, 'no-missing-key', `Unexpected \`${node.name}\` without \`${shown}\`, expected it in the braces`, {note: `Add \`${shown}\` inside the braces`})
+    addMessage(
+      desk.files,
+      place,
+      'no-missing-key',
+      `Unexpected \`${node.name}\` without \`${shown}\`, expected it in the braces`,
+      {note: `Add \`${shown}\` inside the braces`},
+    )
   }
   return strange.length === 0 && missing.length === 0
 }
@@ -100,7 +118,10 @@ export function attribute(node: Directive, name: string): string {
 export function idOf(node: Directive, desk: Desk): string {
   const id = attribute(node, 'id')
   const fault = faultOfId(id)
-  if (fault) addMessage(desk.files, placeOfNode(node, desk), 'no-bad-id', fault, {note: 'Write it like `#loosen-hub-bolts`'})
+  if (fault)
+    addMessage(desk.files, placeOfNode(node, desk), 'no-bad-id', fault, {
+      note: 'Write it like `#loosen-hub-bolts`',
+    })
   return id
 }
 

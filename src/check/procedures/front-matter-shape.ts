@@ -1,9 +1,28 @@
-import {fields, identifier, list, localised, oneOf, plainNumber, reference, text, wholeNumber} from '../shapes/placed-shape.ts'
+import {
+  fields,
+  identifier,
+  list,
+  localised,
+  oneOf,
+  plainNumber,
+  reference,
+  text,
+  wholeNumber,
+} from '../shapes/placed-shape.ts'
 
 /** Front matter of a procedure. */
 export const frontMatterShape = fields({
   id: identifier,
-  activity: oneOf(['inspection', 'test', 'overhaul', 'repair', 'isolation', 'restoration', 'preparation', 'card']),
+  activity: oneOf([
+    'inspection',
+    'test',
+    'overhaul',
+    'repair',
+    'isolation',
+    'restoration',
+    'preparation',
+    'card',
+  ]),
   maintenance: oneOf(['predetermined', 'condition-based', 'corrective', 'all']),
   scope: oneOf(['vessel', 'design', 'position']),
   'performed-by': localised,
@@ -15,7 +34,9 @@ export const frontMatterShape = fields({
   weather: localised,
   permits: list(localised),
   tools: list(fields({tool: reference, note: localised.optional()})),
-  parts: list(fields({part: reference, quantity: plainNumber(0.01, 1000), unit: text, note: localised.optional()})),
+  parts: list(
+    fields({part: reference, quantity: plainNumber(0.01, 1000), unit: text, note: localised.optional()}),
+  ),
   records: list(localised),
   'retired-ids': list(text).optional(),
 })

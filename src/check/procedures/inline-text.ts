@@ -23,10 +23,22 @@ function inlineOf(node: PhrasingContent, desk: Desk): readonly Inline[] {
     case 'textDirective':
       return directiveOf(node, desk)
     case 'html':
-      addMessage(desk.files, placeOfNode(node, desk), 'no-raw-html', `Unexpected HTML \`${node.value.slice(0, 40)}\`, expected Markdown`, {note: 'Write it in Markdown or with a directive'})
+      addMessage(
+        desk.files,
+        placeOfNode(node, desk),
+        'no-raw-html',
+        `Unexpected HTML \`${node.value.slice(0, 40)}\`, expected Markdown`,
+        {note: 'Write it in Markdown or with a directive'},
+      )
       return []
     default:
-      addMessage(desk.files, placeOfNode(node, desk), 'no-markdown-fault', `Unexpected ${node.type}, expected words, emphasis or a directive`, {note: 'Refer to procedures, values and terms by their directives'})
+      addMessage(
+        desk.files,
+        placeOfNode(node, desk),
+        'no-markdown-fault',
+        `Unexpected ${node.type}, expected words, emphasis or a directive`,
+        {note: 'Refer to procedures, values and terms by their directives'},
+      )
       return []
   }
 }
@@ -43,7 +55,13 @@ function directiveOf(node: Extract<PhrasingContent, {type: 'textDirective'}>, de
     case 'term':
       return [{kind: 'term', term: ref, label}]
     default:
-      addMessage(desk.files, placeOfNode(node, desk), 'no-misplaced-directive', `Unexpected \`:${node.name}\` inside a sentence, expected it at the start of a list item`, {note: 'Begin the list item with it'})
+      addMessage(
+        desk.files,
+        placeOfNode(node, desk),
+        'no-misplaced-directive',
+        `Unexpected \`:${node.name}\` inside a sentence, expected it at the start of a list item`,
+        {note: 'Begin the list item with it'},
+      )
       return []
   }
 }
@@ -58,9 +76,15 @@ function refuseNumbers(text: string, node: PhrasingContent, desk: Desk): void {
     lines.length === 1
       ? {...place, column: place.column + match.index}
       : {...place, line: place.line + lines.length - 1, column: (lines.at(-1) ?? '').length + 1}
-  addMessage(desk.files, {path: at.path, line: at.line, column: at.column}, 'no-typed-number', `Unexpected number \`${match[0]}\` typed into prose, expected a reference such as \`:value{ref=…}\``, {
-    note: 'State the number once as a value with its source and refer to it by id; spell small counts as words',
-  })
+  addMessage(
+    desk.files,
+    {path: at.path, line: at.line, column: at.column},
+    'no-typed-number',
+    `Unexpected number \`${match[0]}\` typed into prose, expected a reference such as \`:value{ref=…}\``,
+    {
+      note: 'State the number once as a value with its source and refer to it by id; spell small counts as words',
+    },
+  )
 }
 
 function trimEnds(inline: readonly Inline[]): RichText {

@@ -13,13 +13,23 @@ import {parseBody} from './parse-sections.ts'
  * @returns
  *   The procedure, or `undefined` when its front matter cannot be used.
  */
-export function parseProcedure(path: string, source: MarkdownSource, files: ContentFiles): Procedure | undefined {
+export function parseProcedure(
+  path: string,
+  source: MarkdownSource,
+  files: ContentFiles,
+): Procedure | undefined {
   const desk: Desk = {path, source: String(files.get(path)?.value ?? ''), files}
   const body = parseBody(source.tree, desk)
   const front = source.frontMatter && checkShape(source.frontMatter, frontMatterShape, files)
   if (!front) return undefined
   if (path !== `procedures/${front.id}.md`) {
-    addMessage(files, front.place, 'no-bad-id', `Unexpected id \`${front.id}\` in this file, expected the file to be \`procedures/${front.id}.md\``, {note: 'Make the id and the name of the file equal'})
+    addMessage(
+      files,
+      front.place,
+      'no-bad-id',
+      `Unexpected id \`${front.id}\` in this file, expected the file to be \`procedures/${front.id}.md\``,
+      {note: 'Make the id and the name of the file equal'},
+    )
   }
   const {retiredIds = [], ...rest} = front
   const procedure: Procedure = {...rest, ...body, retiredIds, place: {path, line: 1, column: 1}}
@@ -31,10 +41,23 @@ function checkOwnIds(procedure: Procedure, files: ContentFiles): void {
   const first = new Map<string, Place>()
   for (const {id, place} of ownIds(procedure)) {
     const known = first.get(id)
-    if (known) addMessage(files, place, 'no-duplicate-id', `Unexpected second \`${id}\` in this procedure, expected each id once`, {cause: known, note: 'Give it an id of its own'})
+    if (known)
+      addMessage(
+        files,
+        place,
+        'no-duplicate-id',
+        `Unexpected second \`${id}\` in this procedure, expected each id once`,
+        {cause: known, note: 'Give it an id of its own'},
+      )
     else first.set(id, place)
     if (procedure.retiredIds.includes(id)) {
-      addMessage(files, place, 'no-retired-id', `Unexpected id \`${id}\` that is retired, expected a new id`, {note: 'Records of old revisions still mean the old step: choose another id'})
+      addMessage(
+        files,
+        place,
+        'no-retired-id',
+        `Unexpected id \`${id}\` that is retired, expected a new id`,
+        {note: 'Records of old revisions still mean the old step: choose another id'},
+      )
     }
   }
 }
@@ -44,8 +67,14 @@ function ownIds(procedure: Procedure): readonly {readonly id: string; readonly p
     {id: section.id, place: section.place},
     ...section.items.flatMap((item) => [
       {id: item.id, place: item.place},
-      ...(item.kind === 'step' ? item.parts.flatMap((part) => ('id' in part ? [{id: part.id, place: part.place}] : [])) : []),
-      ...(item.kind === 'step' ? item.parts.flatMap((part) => (part.kind === 'alternatives' ? part.items.map((one) => ({id: one.id, place: one.place})) : [])) : []),
+      ...(item.kind === 'step'
+        ? item.parts.flatMap((part) => ('id' in part ? [{id: part.id, place: part.place}] : []))
+        : []),
+      ...(item.kind === 'step'
+        ? item.parts.flatMap((part) =>
+            part.kind === 'alternatives' ? part.items.map((one) => ({id: one.id, place: one.place})) : [],
+          )
+        : []),
     ]),
   ])
 }

@@ -2,7 +2,17 @@ import type {BlockContent, DefinitionContent, ListItem, Root, RootContent} from 
 import {toString as textOf} from 'mdast-util-to-string'
 import type {CautionUse, HoldPoint, RichText, Section, Step} from '../../handbook-model/procedure.ts'
 import {addMessage} from '../../messages/add-message.ts'
-import {attribute, conditionOf, type Desk, type Directive, idOf, isDirective, isSoundDirective, placeOfNode, referenceOf} from './directive.ts'
+import {
+  attribute,
+  conditionOf,
+  type Desk,
+  type Directive,
+  idOf,
+  isDirective,
+  isSoundDirective,
+  placeOfNode,
+  referenceOf,
+} from './directive.ts'
 import {inlineText} from './inline-text.ts'
 import {parseStepParts} from './parse-step-parts.ts'
 
@@ -27,17 +37,30 @@ export function parseBody(tree: Root, desk: Desk): ProcedureBody {
   const [first, ...rest] = content
   const title = first?.type === 'heading' && first.depth === 1 ? textOf(first) : ''
   if (title === '') {
-    addMessage(desk.files, first ? placeOfNode(first, desk) : {path: desk.path, line: 1, column: 1}, 'no-markdown-fault', 'Unexpected procedure without a title, expected a line `# Title` below the front matter', {note: 'Write the title as a heading of the first level'})
+    addMessage(
+      desk.files,
+      first ? placeOfNode(first, desk) : {path: desk.path, line: 1, column: 1},
+      'no-markdown-fault',
+      'Unexpected procedure without a title, expected a line `# Title` below the front matter',
+      {note: 'Write the title as a heading of the first level'},
+    )
   }
   const chapters = chaptersOf(rest)
   const [head, ...others] = chapters
-  const state = (name: string): readonly RichText[] => statesOf(others.find((one) => one.title === name), name, desk)
+  const state = (name: string): readonly RichText[] =>
+    statesOf(
+      others.find((one) => one.title === name),
+      name,
+      desk,
+    )
   return {
     title,
     purpose: paragraphsOf(head?.nodes ?? [], desk),
     before: state('State before'),
     after: state('State after'),
-    sections: others.filter((one) => one.title !== 'State before' && one.title !== 'State after').map((one) => sectionOf(one, desk)),
+    sections: others
+      .filter((one) => one.title !== 'State before' && one.title !== 'State after')
+      .map((one) => sectionOf(one, desk)),
   }
 }
 
@@ -47,47 +70,87 @@ function chaptersOf(nodes: readonly RootContent[]): readonly Chapter[] {
   if (!first) return []
   chapters.push({title: '', heading: first, nodes: []})
   for (const node of nodes) {
-    if (node.type === 'heading' && node.depth === 2) chapters.push({title: textOf(node), heading: node, nodes: []})
+    if (node.type === 'heading' && node.depth === 2)
+      chapters.push({title: textOf(node), heading: node, nodes: []})
     else chapters.at(-1)?.nodes.push(node)
   }
   return chapters
 }
 
 function paragraphsOf(nodes: readonly RootContent[], desk: Desk): readonly RichText[] {
-  return nodes.flatMap((node): readonly RichText[] => (node.type === 'paragraph' ? [inlineText(node.children, desk)] : stranger(node, 'a paragraph', desk)))
+  return nodes.flatMap((node): readonly RichText[] =>
+    node.type === 'paragraph' ? [inlineText(node.children, desk)] : stranger(node, 'a paragraph', desk),
+  )
 }
 
 function statesOf(chapter: Chapter | undefined, name: string, desk: Desk): readonly RichText[] {
   if (!chapter) {
-    addMessage(desk.files, {path: desk.path, line: 1, column: 1}, 'no-missing-key', `Unexpected procedure without \`## ${name}\`, expected the heading with a list`, {note: `Add \`## ${name}\` and a bullet list below it`})
+    addMessage(
+      desk.files,
+      {path: desk.path, line: 1, column: 1},
+      'no-missing-key',
+      `Unexpected procedure without \`## ${name}\`, expected the heading with a list`,
+      {note: `Add \`## ${name}\` and a bullet list below it`},
+    )
     return []
   }
   return chapter.nodes.flatMap((node): readonly RichText[] => {
     if (node.type !== 'list') return stranger(node, 'a bullet list', desk)
-    return node.children.flatMap((item) => item.children.flatMap((child): readonly RichText[] => (child.type === 'paragraph' ? [inlineText(child.children, desk)] : [])))
+    return node.children.flatMap((item) =>
+      item.children.flatMap((child): readonly RichText[] =>
+        child.type === 'paragraph' ? [inlineText(child.children, desk)] : [],
+      ),
+    )
   })
 }
 
 function stranger(node: RootContent, expected: string, desk: Desk): readonly never[] {
   const html = node.type === 'html'
-  addMessage(desk.files, placeOfNode(node, desk), html ? 'no-raw-html' : 'no-markdown-fault', `Unexpected ${html ? 'HTML' : node.type}, expected ${expected}`, {note: `Write ${expected} here`})
+  addMessage(
+    desk.files,
+    placeOfNode(node, desk),
+    html ? 'no-raw-html' : 'no-markdown-fault',
+    `Unexpected ${html ? 'HTML' : node.type}, expected ${expected}`,
+    {note: `Write ${expected} here`},
+  )
   return []
 }
 
 function sectionOf(chapter: Chapter, desk: Desk): Section {
   const [mark] = chapter.nodes
   const place = placeOfNode(chapter.heading, desk)
-  const sound = mark && isDirective(mark) && mark.name === 'section' && isSoundDirective(mark, desk) ? mark : undefined
+  const sound =
+    mark && isDirective(mark) && mark.name === 'section' && isSoundDirective(mark, desk) ? mark : undefined
   if (!sound) {
-    addMessage(desk.files, place, 'no-missing-key', `Unexpected heading \`${chapter.title}\` without an id, expected \`::section{#id}\` below it`, {note: 'Write `::section{#id}` in a line of its own under the heading'})
+    addMessage(
+      desk.files,
+      place,
+      'no-missing-key',
+      `Unexpected heading \`${chapter.title}\` without an id, expected \`::section{#id}\` below it`,
+      {note: 'Write `::section{#id}` in a line of its own under the heading'},
+    )
   }
   const when = sound ? conditionOf(sound, desk) : undefined
   const parts: SectionParts = {cautions: [], intro: [], items: [], waiting: []}
   for (const node of chapter.nodes.slice(sound ? 1 : 0)) addToSection(node, parts, desk)
   for (const one of parts.waiting) {
-    addMessage(desk.files, one.place, 'no-misplaced-directive', `Unexpected caution \`${one.caution.id}\` before nothing, expected a step right after it`, {note: 'Move it above the step it guards, or mark it `section`'})
+    addMessage(
+      desk.files,
+      one.place,
+      'no-misplaced-directive',
+      `Unexpected caution \`${one.caution.id}\` before nothing, expected a step right after it`,
+      {note: 'Move it above the step it guards, or mark it `section`'},
+    )
   }
-  return {id: sound ? idOf(sound, desk) : '', title: chapter.title, ...(when ? {when} : {}), cautions: parts.cautions, intro: parts.intro, items: parts.items, place}
+  return {
+    id: sound ? idOf(sound, desk) : '',
+    title: chapter.title,
+    ...(when ? {when} : {}),
+    cautions: parts.cautions,
+    intro: parts.intro,
+    items: parts.items,
+    place,
+  }
 }
 
 interface SectionParts {
@@ -102,7 +165,8 @@ function addToSection(node: RootContent, parts: SectionParts, desk: Desk): void 
   if (node.type === 'paragraph') {
     const last = parts.items.at(-1)
     if (parts.items.length === 0) parts.intro.push(inlineText(node.children, desk))
-    else if (last?.kind === 'hold-point') parts.items.splice(-1, 1, {...last, text: [...last.text, inlineText(node.children, desk)]})
+    else if (last?.kind === 'hold-point')
+      parts.items.splice(-1, 1, {...last, text: [...last.text, inlineText(node.children, desk)]})
     else stranger(node, 'a step or a directive after the first step of a section', desk)
   } else if (node.type === 'list' && node.ordered) {
     for (const item of node.children) {
@@ -134,7 +198,13 @@ function addDirective(node: Directive, parts: SectionParts, desk: Desk): void {
       place,
     })
   } else {
-    addMessage(desk.files, place, 'no-misplaced-directive', `Unexpected \`${node.name}\` between steps, expected it inside a step`, {note: 'Indent it below the step it belongs to'})
+    addMessage(
+      desk.files,
+      place,
+      'no-misplaced-directive',
+      `Unexpected \`${node.name}\` between steps, expected it inside a step`,
+      {note: 'Indent it below the step it belongs to'},
+    )
   }
 }
 
@@ -142,7 +212,13 @@ function stepOf(item: ListItem, cautions: readonly CautionUse[], desk: Desk): St
   const [first, ...rest] = item.children
   const [mark, ...words] = first?.type === 'paragraph' ? first.children : []
   if (mark?.type !== 'textDirective' || mark.name !== 'step') {
-    addMessage(desk.files, placeOfNode(item, desk), 'no-unmarked-step', 'Unexpected step without a mark, expected `:step{#id}` at its start', {note: 'Begin the list item with `:step{#id action=…}`'})
+    addMessage(
+      desk.files,
+      placeOfNode(item, desk),
+      'no-unmarked-step',
+      'Unexpected step without a mark, expected `:step{#id}` at its start',
+      {note: 'Begin the list item with `:step{#id action=…}`'},
+    )
     return undefined
   }
   if (!isSoundDirective(mark, desk)) return undefined
@@ -151,7 +227,9 @@ function stepOf(item: ListItem, cautions: readonly CautionUse[], desk: Desk): St
   return {
     kind: 'step',
     id: idOf(mark, desk),
-    actions: attribute(mark, 'action').split(/\s+/u).filter((one) => one !== ''),
+    actions: attribute(mark, 'action')
+      .split(/\s+/u)
+      .filter((one) => one !== ''),
     ...(when ? {when} : {}),
     cautions,
     instruction: inlineText(words, desk),

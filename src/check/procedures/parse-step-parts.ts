@@ -1,21 +1,49 @@
 import type {BlockContent, DefinitionContent, ListItem} from 'mdast'
-import {type Alternative, type ReadingPhase, type StepPart} from '../../handbook-model/procedure.ts'
+import type {Alternative, ReadingPhase, StepPart} from '../../handbook-model/procedure.ts'
 import {isolationRoles} from '../../handbook-model/vessel-content.ts'
 import {addMessage} from '../../messages/add-message.ts'
 import {expectedWord} from '../nearest-word.ts'
-import {attribute, conditionOf, type Desk, type Directive, idOf, isDirective, isSoundDirective, placeOfNode, referenceOf, referencesOf, wordsOf} from './directive.ts'
+import {
+  attribute,
+  conditionOf,
+  type Desk,
+  type Directive,
+  idOf,
+  isDirective,
+  isSoundDirective,
+  placeOfNode,
+  referenceOf,
+  referencesOf,
+  wordsOf,
+} from './directive.ts'
 import {inlineText} from './inline-text.ts'
 
 /** What follows the instruction of a step inside its list item, in order. */
-export function parseStepParts(nodes: readonly (BlockContent | DefinitionContent)[], desk: Desk): readonly StepPart[] {
+export function parseStepParts(
+  nodes: readonly (BlockContent | DefinitionContent)[],
+  desk: Desk,
+): readonly StepPart[] {
   return nodes.flatMap((node): readonly StepPart[] => {
-    if (node.type === 'paragraph') return [{kind: 'note', text: inlineText(node.children, desk), place: placeOfNode(node, desk)}]
+    if (node.type === 'paragraph')
+      return [{kind: 'note', text: inlineText(node.children, desk), place: placeOfNode(node, desk)}]
     if (isDirective(node)) return isSoundDirective(node, desk) ? partOf(node, desk) : []
     if (node.type === 'html') {
-      addMessage(desk.files, placeOfNode(node, desk), 'no-raw-html', `Unexpected HTML \`${node.value.slice(0, 40)}\`, expected Markdown`, {note: 'Write it in Markdown or with a directive'})
+      addMessage(
+        desk.files,
+        placeOfNode(node, desk),
+        'no-raw-html',
+        `Unexpected HTML \`${node.value.slice(0, 40)}\`, expected Markdown`,
+        {note: 'Write it in Markdown or with a directive'},
+      )
       return []
     }
-    addMessage(desk.files, placeOfNode(node, desk), 'no-markdown-fault', `Unexpected ${node.type} inside a step, expected a note or a directive`, {note: 'Write alternatives as a list inside `:::one-of`'})
+    addMessage(
+      desk.files,
+      placeOfNode(node, desk),
+      'no-markdown-fault',
+      `Unexpected ${node.type} inside a step, expected a note or a directive`,
+      {note: 'Write alternatives as a list inside `:::one-of`'},
+    )
     return []
   })
 }
@@ -31,22 +59,51 @@ function partOf(node: Directive, desk: Desk): readonly StepPart[] {
     case 'derived':
       return readingOf(node, desk)
     case 'wait':
-      return [{kind: 'wait', id: idOf(node, desk), least: referenceOf(node, 'least', desk), missed: attribute(node, 'missed'), place}]
+      return [
+        {
+          kind: 'wait',
+          id: idOf(node, desk),
+          least: referenceOf(node, 'least', desk),
+          missed: attribute(node, 'missed'),
+          place,
+        },
+      ]
     case 'repeat': {
       const times = attribute(node, 'times')
-      return [{kind: 'repeat', until: attribute(node, 'until'), ...(times === '' ? {} : {times: Number(times)}), place}]
+      return [
+        {
+          kind: 'repeat',
+          until: attribute(node, 'until'),
+          ...(times === '' ? {} : {times: Number(times)}),
+          place,
+        },
+      ]
     }
     case 'one-of':
       return [{kind: 'alternatives', id: idOf(node, desk), items: alternativesOf(node, desk), place}]
     case 'second-person':
       return [{kind: 'second-person', id: idOf(node, desk), what: attribute(node, 'what'), place}]
     case 'figure':
-      return [{kind: 'figure', figure: attribute(node, 'name'), caption: attribute(node, 'caption'), ...conditional, place}]
+      return [
+        {
+          kind: 'figure',
+          figure: attribute(node, 'name'),
+          caption: attribute(node, 'caption'),
+          ...conditional,
+          place,
+        },
+      ]
     case 'isolate':
     case 'restore': {
       const role = isolationRoles.find((one) => one === attribute(node, 'role'))
       if (role) return [{kind: node.name, role, place}]
-      addMessage(desk.files, place, 'no-undefined-reference', `Unexpected isolation role \`${attribute(node, 'role')}\`, ${expectedWord(attribute(node, 'role'), isolationRoles, 'a role')}`, {note: `The roles are ${isolationRoles.join(', ')}`})
+      addMessage(
+        desk.files,
+        place,
+        'no-undefined-reference',
+        `Unexpected isolation role \`${attribute(node, 'role')}\`, ${expectedWord(attribute(node, 'role'), isolationRoles, 'a role')}`,
+        {note: `The roles are ${isolationRoles.join(', ')}`},
+      )
       return []
     }
     case 'identify':
@@ -54,10 +111,22 @@ function partOf(node: Directive, desk: Desk): readonly StepPart[] {
     case 'tally':
       return [{kind: 'tally', id: idOf(node, desk), what: wordsOf(node, 'what'), place}]
     case 'caution':
-      addMessage(desk.files, place, 'no-late-caution', `Unexpected caution \`${attribute(node, 'ref')}\` after the instruction, expected it before the step`, {note: 'Move the `::caution` line above the list item'})
+      addMessage(
+        desk.files,
+        place,
+        'no-late-caution',
+        `Unexpected caution \`${attribute(node, 'ref')}\` after the instruction, expected it before the step`,
+        {note: 'Move the `::caution` line above the list item'},
+      )
       return []
     default:
-      addMessage(desk.files, place, 'no-misplaced-directive', `Unexpected \`${node.name}\` inside a step, expected it between steps or under a heading`, {note: 'Move it out of the list item'})
+      addMessage(
+        desk.files,
+        place,
+        'no-misplaced-directive',
+        `Unexpected \`${node.name}\` inside a step, expected it between steps or under a heading`,
+        {note: 'Move it out of the list item'},
+      )
       return []
   }
 }
@@ -69,7 +138,13 @@ function readingOf(node: Directive, desk: Desk): readonly StepPart[] {
   const when = conditionOf(node, desk)
   const phase = phases.find((one) => one === attribute(node, 'phase'))
   if (!phase) {
-    addMessage(desk.files, place, 'no-wrong-shape', `Unexpected phase \`${attribute(node, 'phase')}\`, expected one of \`as-found\`, \`as-left\`, \`during\``, {note: 'Say whether the reading is taken as found, as left or during the work'})
+    addMessage(
+      desk.files,
+      place,
+      'no-wrong-shape',
+      `Unexpected phase \`${attribute(node, 'phase')}\`, expected one of \`as-found\`, \`as-left\`, \`during\``,
+      {note: 'Say whether the reading is taken as found, as left or during the work'},
+    )
     return []
   }
   const common = {
@@ -82,23 +157,59 @@ function readingOf(node: Directive, desk: Desk): readonly StepPart[] {
     place,
   }
   return node.name === 'reading'
-    ? [{kind: 'reading', ...common, quantity: attribute(node, 'quantity'), stations: wordsOf(node, 'stations'), instrument: referenceOf(node, 'instrument', desk)}]
-    : [{kind: 'derived', ...common, calculation: attribute(node, 'calculation'), from: referencesOf(node, 'from', desk)}]
+    ? [
+        {
+          kind: 'reading',
+          ...common,
+          quantity: attribute(node, 'quantity'),
+          stations: wordsOf(node, 'stations'),
+          instrument: referenceOf(node, 'instrument', desk),
+        },
+      ]
+    : [
+        {
+          kind: 'derived',
+          ...common,
+          calculation: attribute(node, 'calculation'),
+          from: referencesOf(node, 'from', desk),
+        },
+      ]
 }
 
 function alternativesOf(node: Directive, desk: Desk): readonly Alternative[] {
-  const items = node.children.flatMap((child): readonly ListItem[] => (child.type === 'list' ? child.children : []))
+  const items = node.children.flatMap((child): readonly ListItem[] =>
+    child.type === 'list' ? child.children : [],
+  )
   if (items.length < 2) {
-    addMessage(desk.files, placeOfNode(node, desk), 'no-markdown-fault', `Unexpected \`:::one-of\` with ${items.length} choices, expected a list of two or more`, {note: 'Write each alternative as a list item that starts with `:choice{#id}`'})
+    addMessage(
+      desk.files,
+      placeOfNode(node, desk),
+      'no-markdown-fault',
+      `Unexpected \`:::one-of\` with ${items.length} choices, expected a list of two or more`,
+      {note: 'Write each alternative as a list item that starts with `:choice{#id}`'},
+    )
   }
   return items.flatMap((item): readonly Alternative[] => {
     const [first] = item.children
     const [mark, ...rest] = first?.type === 'paragraph' ? first.children : []
     if (mark?.type !== 'textDirective' || mark.name !== 'choice' || !isSoundDirective(mark, desk)) {
-      addMessage(desk.files, placeOfNode(item, desk), 'no-unmarked-step', 'Unexpected alternative without a mark, expected `:choice{#id}` at its start', {note: 'Begin the list item with `:choice{#id}`'})
+      addMessage(
+        desk.files,
+        placeOfNode(item, desk),
+        'no-unmarked-step',
+        'Unexpected alternative without a mark, expected `:choice{#id}` at its start',
+        {note: 'Begin the list item with `:choice{#id}`'},
+      )
       return []
     }
     const when = conditionOf(mark, desk)
-    return [{id: idOf(mark, desk), ...(when ? {when} : {}), text: inlineText(rest, desk), place: placeOfNode(item, desk)}]
+    return [
+      {
+        id: idOf(mark, desk),
+        ...(when ? {when} : {}),
+        text: inlineText(rest, desk),
+        place: placeOfNode(item, desk),
+      },
+    ]
   })
 }

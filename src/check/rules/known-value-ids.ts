@@ -3,8 +3,25 @@ import type {Design} from '../../handbook-model/vessel-content.ts'
 
 const ofRing = ['running-diameter', 'new', 'minimum-new', 'renewal']
 const fixed = [
-  ...['volume', 'test-pressure', 'upper-bound', 'hold-time', 'smallest-leak', 'allowed-leak', 'allowed-drop', 'pressure-per-kelvin'].map((one) => `cofferdam.${one}`),
-  ...['relief-setting', 'stack-length', 'outer-pipe-bore', 'inner-pipe-outside', 'head-volume', 'rating', 'lip-reverse-limit'].map((one) => `cofferdam.${one}`),
+  ...[
+    'volume',
+    'test-pressure',
+    'upper-bound',
+    'hold-time',
+    'smallest-leak',
+    'allowed-leak',
+    'allowed-drop',
+    'pressure-per-kelvin',
+  ].map((one) => `cofferdam.${one}`),
+  ...[
+    'relief-setting',
+    'stack-length',
+    'outer-pipe-bore',
+    'inner-pipe-outside',
+    'head-volume',
+    'rating',
+    'lip-reverse-limit',
+  ].map((one) => `cofferdam.${one}`),
   ...['stabilise', 'isolation-proof', 'isolation-recheck', 'hold-least'].map((one) => `house.${one}`),
   ...['system-pressure', 'return-pressure', 'purge-regulator-maximum'].map((one) => `hydraulics.${one}`),
   ...['vacuum-valve', 'pressure-valve', 'volume', 'height'].map((one) => `tank.${one}`),

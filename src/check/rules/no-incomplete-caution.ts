@@ -11,18 +11,37 @@ import {approvedVerbs} from './approved-verbs.ts'
 export function noIncompleteCaution(caution: Caution, files: ContentFiles): void {
   const {place} = caution
   if (caution.avoid.length === 0) {
-    addMessage(files, place, 'no-incomplete-caution', `Unexpected caution \`${caution.id}\` without advice, expected at least one line under \`avoid\``, {note: 'Say what the reader does to avoid the harm'})
+    addMessage(
+      files,
+      place,
+      'no-incomplete-caution',
+      `Unexpected caution \`${caution.id}\` without advice, expected at least one line under \`avoid\``,
+      {note: 'Say what the reader does to avoid the harm'},
+    )
   }
   for (const line of caution.avoid) {
     const [first = '', second = ''] = line.en.split(/[\s,.]+/u)
-    const verb = first === 'Do' || first === 'Never' ? second.replace(/^not$/u, line.en.split(/\s+/u)[2] ?? '') : first
+    const verb =
+      first === 'Do' || first === 'Never' ? second.replace(/^not$/u, line.en.split(/\s+/u)[2] ?? '') : first
     if (!approvedVerbs.has(verb.toLowerCase()) || /^be\b|careful/iu.test(line.en)) {
-      addMessage(files, place, 'no-incomplete-caution', `Unexpected advice \`${line.en}\` of caution \`${caution.id}\`, expected a line that starts with a verb of the list`, {note: `Begin with a verb such as ${[...approvedVerbs].slice(0, 8).join(', ')}`})
+      addMessage(
+        files,
+        place,
+        'no-incomplete-caution',
+        `Unexpected advice \`${line.en}\` of caution \`${caution.id}\`, expected a line that starts with a verb of the list`,
+        {note: `Begin with a verb such as ${[...approvedVerbs].slice(0, 8).join(', ')}`},
+      )
     }
   }
   const expected = wordFor(caution)
   if (caution.word !== expected) {
-    addMessage(files, place, 'no-incomplete-caution', `Unexpected word ${caution.word} of caution \`${caution.id}\`, expected ${expected} for ${caution.worstHarm} that ${caution.likelihood} happen`, {note: 'Change the word, the worst harm or the likelihood'})
+    addMessage(
+      files,
+      place,
+      'no-incomplete-caution',
+      `Unexpected word ${caution.word} of caution \`${caution.id}\`, expected ${expected} for ${caution.worstHarm} that ${caution.likelihood} happen`,
+      {note: 'Change the word, the worst harm or the likelihood'},
+    )
   }
 }
 

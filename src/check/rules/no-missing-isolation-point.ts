@@ -12,7 +12,11 @@ export function noMissingIsolationPoint(procedure: Procedure, vessel: Vessel, fi
   const roles = new Set(
     procedure.sections.flatMap((section) =>
       section.items.flatMap((item) =>
-        item.kind === 'step' ? item.parts.flatMap((part) => (part.kind === 'isolate' || part.kind === 'restore' ? [part.role] : [])) : [],
+        item.kind === 'step'
+          ? item.parts.flatMap((part) =>
+              part.kind === 'isolate' || part.kind === 'restore' ? [part.role] : [],
+            )
+          : [],
       ),
     ),
   )
@@ -20,7 +24,13 @@ export function noMissingIsolationPoint(procedure: Procedure, vessel: Vessel, fi
     for (const role of roles) {
       const found = position.isolation.find((one) => one.role === role)
       if (found && (found.points.length > 0 || found.noneBecause)) continue
-      addMessage(files, position.place, 'no-missing-isolation-point', `Unexpected position \`${position.id}\` without isolation point for \`${role}\`, expected a point or \`{none: reason}\` as procedure \`${procedure.id}\` isolates it`, {note: `Add \`${role}:\` under \`isolation:\` or in the vessel's \`isolation-pattern:\``})
+      addMessage(
+        files,
+        position.place,
+        'no-missing-isolation-point',
+        `Unexpected position \`${position.id}\` without isolation point for \`${role}\`, expected a point or \`{none: reason}\` as procedure \`${procedure.id}\` isolates it`,
+        {note: `Add \`${role}:\` under \`isolation:\` or in the vessel's \`isolation-pattern:\``},
+      )
     }
   }
 }

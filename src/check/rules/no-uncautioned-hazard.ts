@@ -2,7 +2,11 @@ import type {Caution} from '../../handbook-model/office-content.ts'
 import type {Procedure, Section, Step} from '../../handbook-model/procedure.ts'
 import {addMessage, type ContentFiles} from '../../messages/add-message.ts'
 import {expectedWord} from '../nearest-word.ts'
-import {actionsAtReactiveCargo, hazardClassesOfActions, reactiveCargoHazard} from './hazard-classes-of-actions.ts'
+import {
+  actionsAtReactiveCargo,
+  hazardClassesOfActions,
+  reactiveCargoHazard,
+} from './hazard-classes-of-actions.ts'
 
 /**
  * Every hazard that a step's action class brings has a caution at the step or for its section.
@@ -26,22 +30,44 @@ export function noUncautionedHazard(
   }
 }
 
-function checkStep(step: Step, section: Section, cautions: ReadonlyMap<string, Caution>, reactiveCargo: boolean, files: ContentFiles): void {
-  const uses = [...section.cautions, ...step.cautions].filter((use) => !use.when || use.when.text === step.when?.text)
+function checkStep(
+  step: Step,
+  section: Section,
+  cautions: ReadonlyMap<string, Caution>,
+  reactiveCargo: boolean,
+  files: ContentFiles,
+): void {
+  const uses = [...section.cautions, ...step.cautions].filter(
+    (use) => !use.when || use.when.text === step.when?.text,
+  )
   const covered = new Set(uses.map((use) => cautions.get(use.caution.id)?.hazardClass))
   for (const action of step.actions) {
     const demanded = hazardClassesOfActions.get(action)
     if (!demanded) {
-      addMessage(files, step.place, 'no-undefined-reference', `Unexpected action class \`${action}\` of step \`${step.id}\`, ${expectedWord(action, hazardClassesOfActions.keys(), 'an action class')}`, {note: `The action classes are ${[...hazardClassesOfActions.keys()].join(', ')}`})
+      addMessage(
+        files,
+        step.place,
+        'no-undefined-reference',
+        `Unexpected action class \`${action}\` of step \`${step.id}\`, ${expectedWord(action, hazardClassesOfActions.keys(), 'an action class')}`,
+        {note: `The action classes are ${[...hazardClassesOfActions.keys()].join(', ')}`},
+      )
       continue
     }
     const more = reactiveCargo && actionsAtReactiveCargo.includes(action) ? [reactiveCargoHazard] : []
     for (const hazard of [...demanded, ...more]) {
       if (covered.has(hazard)) continue
-      const serving = [...cautions.values()].filter((one) => one.hazardClass === hazard).map((one) => `\`${one.id}\``)
-      addMessage(files, step.place, 'no-uncautioned-hazard', `Unexpected step \`${step.id}\` with action \`${action}\` and no caution of hazard class ${hazard}, expected ${serving.length > 0 ? serving.join(' or ') : 'a caution of that class'} before it`, {
-        note: `Write \`::caution{ref=…}\` above the step, or mark one with \`section\` under the heading`,
-      })
+      const serving = [...cautions.values()]
+        .filter((one) => one.hazardClass === hazard)
+        .map((one) => `\`${one.id}\``)
+      addMessage(
+        files,
+        step.place,
+        'no-uncautioned-hazard',
+        `Unexpected step \`${step.id}\` with action \`${action}\` and no caution of hazard class ${hazard}, expected ${serving.length > 0 ? serving.join(' or ') : 'a caution of that class'} before it`,
+        {
+          note: `Write \`::caution{ref=…}\` above the step, or mark one with \`section\` under the heading`,
+        },
+      )
     }
   }
 }

@@ -41,7 +41,10 @@ export function noUndefinedReference(procedure: Procedure, known: KnownIds, file
   for (const text of [...procedure.purpose, ...procedure.before, ...procedure.after]) readText(text)
   for (const section of procedure.sections) {
     for (const text of section.intro) readText(text)
-    for (const use of [...section.cautions, ...section.items.flatMap((item) => (item.kind === 'step' ? item.cautions : []))]) {
+    for (const use of [
+      ...section.cautions,
+      ...section.items.flatMap((item) => (item.kind === 'step' ? item.cautions : [])),
+    ]) {
       refersTo(use.caution, known.cautions, 'caution', files)
     }
     for (const step of stepsOf(section)) {
@@ -69,23 +72,44 @@ function readPart(part: StepPart, desk: PartDesk): void {
   else if (part.kind === 'reading' || part.kind === 'derived') {
     for (const limit of part.limits) refersTo(limit, desk.limits, 'limit of the design', desk.files)
     if (part.kind === 'reading') refersTo(part.instrument, desk.known.tools, 'tool', desk.files)
-    else for (const from of part.from) refersTo(from, readingIds(desk.procedure), 'reading of this procedure', desk.files)
+    else
+      for (const from of part.from)
+        refersTo(from, readingIds(desk.procedure), 'reading of this procedure', desk.files)
   } else if (part.kind === 'figure') {
     const [name, joint] = part.figure.split(':')
     const joints = new Set(desk.known.designs.flatMap((design) => design.joints.map((one) => one.id)))
-    if (name === 'tightening-order') refersTo({id: joint ?? '', place: part.place}, joints, 'joint', desk.files)
-    else if (part.figure !== 'tank-plan') refersTo({id: part.figure, place: part.place}, new Set(['tank-plan', 'tightening-order:<joint>']), 'figure', desk.files)
+    if (name === 'tightening-order')
+      refersTo({id: joint ?? '', place: part.place}, joints, 'joint', desk.files)
+    else if (part.figure !== 'tank-plan')
+      refersTo(
+        {id: part.figure, place: part.place},
+        new Set(['tank-plan', 'tightening-order:<joint>']),
+        'figure',
+        desk.files,
+      )
   }
 }
 
 function toProcedure(reference: Reference, procedure: Procedure, known: KnownIds, files: ContentFiles): void {
   if (reference.id === procedure.id) {
-    addMessage(files, reference.place, 'no-reference-loop', `Unexpected reference of procedure \`${procedure.id}\` to itself, expected another procedure`, {note: 'Name the step in words, or refer to the procedure that is meant'})
+    addMessage(
+      files,
+      reference.place,
+      'no-reference-loop',
+      `Unexpected reference of procedure \`${procedure.id}\` to itself, expected another procedure`,
+      {note: 'Name the step in words, or refer to the procedure that is meant'},
+    )
   } else refersTo(reference, known.procedures, 'procedure', files)
 }
 
 function readingIds(procedure: Procedure): ReadonlySet<string> {
-  return new Set(procedure.sections.flatMap((section) => stepsOf(section).flatMap((step) => step.parts.flatMap((part) => (part.kind === 'reading' || part.kind === 'derived' ? [part.id] : [])))))
+  return new Set(
+    procedure.sections.flatMap((section) =>
+      stepsOf(section).flatMap((step) =>
+        step.parts.flatMap((part) => (part.kind === 'reading' || part.kind === 'derived' ? [part.id] : [])),
+      ),
+    ),
+  )
 }
 
 function stepsOf(section: Section): readonly Step[] {

@@ -18,7 +18,16 @@ export function noUnitMix(procedure: Procedure, design: Design, files: ContentFi
       const limit = design.limits.find((one) => one.id === reference.id)
       const kind = limit && kindOfValue(limit, design)
       if (!kind || kinds.length === 0 || kinds.includes(kind)) continue
-      addMessage(files, reading.place, 'no-unit-mix', `Unexpected unit \`${reading.unit}\` of reading \`${reading.id}\`, expected a unit of ${kind} as in limit \`${limit.id}\``, {note: 'Read and limit in one kind of unit; radial and diametral, gauge and absolute are different kinds', cause: limit.place})
+      addMessage(
+        files,
+        reading.place,
+        'no-unit-mix',
+        `Unexpected unit \`${reading.unit}\` of reading \`${reading.id}\`, expected a unit of ${kind} as in limit \`${limit.id}\``,
+        {
+          note: 'Read and limit in one kind of unit; radial and diametral, gauge and absolute are different kinds',
+          cause: limit.place,
+        },
+      )
     }
   }
 }
@@ -31,7 +40,14 @@ function kindOfValue(limit: Limit, design: Design): QuantityKind | undefined {
   const [group = '', name = ''] = limit.value.id.split('.')
   const ring = design.rings.find((one) => one.id === group)
   const datum =
-    ring && (name === 'renewal' ? ring.renewal : name === 'minimum-new' ? ring.minimumNew : name === 'new' ? ring.newClearance : undefined)
+    ring &&
+    (name === 'renewal'
+      ? ring.renewal
+      : name === 'minimum-new'
+        ? ring.minimumNew
+        : name === 'new'
+          ? ring.newClearance
+          : undefined)
   if (datum?.kind === 'known') return datum.quantity.kind
   const lists = [
     {group: 'setting', values: design.settings},

@@ -9,7 +9,11 @@ import {expectedWord} from '../nearest-word.ts'
 export type FactValues = ReadonlyMap<string, readonly string[]>
 
 /** The facts of the office and the two that every pump has. */
-export function factValuesOf(facts: readonly FactDeclaration[], designs: Iterable<string>, vessels: Iterable<string>): FactValues {
+export function factValuesOf(
+  facts: readonly FactDeclaration[],
+  designs: Iterable<string>,
+  vessels: Iterable<string>,
+): FactValues {
   return new Map([
     ...facts.map((fact): [string, readonly string[]] => [fact.id, fact.values.map((value) => value.id)]),
     ['design', [...designs]],
@@ -28,12 +32,29 @@ export function noUndeclaredFact(procedure: Procedure, facts: FactValues, files:
 }
 
 /** The same for the facts that a vessel, design or position states. */
-export function noUndeclaredFactValue(values: readonly FactValue[], facts: FactValues, files: ContentFiles): void {
+export function noUndeclaredFactValue(
+  values: readonly FactValue[],
+  facts: FactValues,
+  files: ContentFiles,
+): void {
   for (const {fact, value, place} of values) {
     const known = facts.get(fact.id)
-    if (!known) addMessage(files, fact.place, 'no-unknown-fact', `Unexpected fact \`${fact.id}\`, ${expectedWord(fact.id, facts.keys(), 'a fact')}`, {note: 'Declare the fact in office.yaml'})
+    if (!known)
+      addMessage(
+        files,
+        fact.place,
+        'no-unknown-fact',
+        `Unexpected fact \`${fact.id}\`, ${expectedWord(fact.id, facts.keys(), 'a fact')}`,
+        {note: 'Declare the fact in office.yaml'},
+      )
     else if (value !== undefined && !known.includes(value)) {
-      addMessage(files, place, 'no-unknown-fact', `Unexpected value \`${value}\` of fact \`${fact.id}\`, ${expectedWord(value, known, 'a value')}`, {note: `The values are ${known.join(', ')}`})
+      addMessage(
+        files,
+        place,
+        'no-unknown-fact',
+        `Unexpected value \`${value}\` of fact \`${fact.id}\`, ${expectedWord(value, known, 'a value')}`,
+        {note: `The values are ${known.join(', ')}`},
+      )
     }
   }
 }
@@ -44,14 +65,36 @@ function checkCondition(condition: Condition, facts: FactValues, files: ContentF
   } else if (condition.kind === 'not') checkCondition(condition.operand, facts, files)
   else {
     const known = facts.get(condition.fact)
-    const values = condition.kind === 'in' ? condition.values : condition.kind === 'known' ? [] : [condition.value]
-    if (!known) addMessage(files, condition.place, 'no-unknown-fact', `Unexpected fact \`${condition.fact}\`, ${expectedWord(condition.fact, facts.keys(), 'a fact')}`, {note: 'Declare the fact in office.yaml'})
+    const values =
+      condition.kind === 'in' ? condition.values : condition.kind === 'known' ? [] : [condition.value]
+    if (!known)
+      addMessage(
+        files,
+        condition.place,
+        'no-unknown-fact',
+        `Unexpected fact \`${condition.fact}\`, ${expectedWord(condition.fact, facts.keys(), 'a fact')}`,
+        {note: 'Declare the fact in office.yaml'},
+      )
     else {
       for (const value of values.filter((one) => !known.includes(one))) {
-        addMessage(files, condition.place, 'no-unknown-fact', `Unexpected value \`${value}\` of fact \`${condition.fact}\`, ${expectedWord(value, known, 'a value')}`, {note: `The values are ${known.join(', ')}`})
+        addMessage(
+          files,
+          condition.place,
+          'no-unknown-fact',
+          `Unexpected value \`${value}\` of fact \`${condition.fact}\`, ${expectedWord(value, known, 'a value')}`,
+          {note: `The values are ${known.join(', ')}`},
+        )
       }
     }
   }
+}
+
+/** Where a pump's facts are stated; `asFitted` names the facts that only the position may state. */
+export interface FactSources {
+  readonly vessel: Vessel
+  readonly position: Position
+  readonly design: Design | undefined
+  readonly asFitted: ReadonlySet<string>
 }
 
 /**
@@ -62,9 +105,15 @@ function checkCondition(condition: Condition, facts: FactValues, files: ContentF
  * Accepted: `::identify{fact=backstop}`, a hold point, then `when="backstop = fitted"`.
  * Rejected: the same condition on a pump whose backstop is not known, with no identify step before it.
  */
-export function noUnidentifiedFact(procedure: Procedure, vessel: Vessel, position: Position, design: Design | undefined, files: ContentFiles): void {
+export function noUnidentifiedFact(
+  procedure: Procedure,
+  {vessel, position, design, asFitted}: FactSources,
+  files: ContentFiles,
+): void {
   const known = new Set(['design', 'vessel'])
-  for (const {fact, value} of [...vessel.facts, ...(design?.facts ?? []), ...position.facts]) if (value !== undefined) known.add(fact.id)
+  for (const {fact, value} of [...vessel.facts, ...(design?.facts ?? [])])
+    if (value !== undefined && !asFitted.has(fact.id)) known.add(fact.id)
+  for (const {fact, value} of position.facts) if (value !== undefined) known.add(fact.id)
   const identified = new Set<string>()
   const held = new Set<string>()
   for (const section of procedure.sections) {
@@ -77,11 +126,24 @@ export function noUnidentifiedFact(procedure: Procedure, vessel: Vessel, positio
   }
 }
 
-function refuseUnknown(conditions: readonly WrittenCondition[], known: ReadonlySet<string>, held: ReadonlySet<string>, procedure: Procedure, position: Position, files: ContentFiles): void {
+function refuseUnknown(
+  conditions: readonly WrittenCondition[],
+  known: ReadonlySet<string>,
+  held: ReadonlySet<string>,
+  procedure: Procedure,
+  position: Position,
+  files: ContentFiles,
+): void {
   for (const {condition} of conditions) {
     for (const fact of factsAsked(condition)) {
       if (known.has(fact) || held.has(fact)) continue
-      addMessage(files, condition.place, 'no-unknown-fact', `Unexpected condition on fact \`${fact}\` that is not known for position \`${position.id}\`, expected an \`::identify{fact=${fact}}\` step and a hold point before it in \`${procedure.id}\``, {note: 'Let the crew find out first, or state the fact as fitted', cause: position.place})
+      addMessage(
+        files,
+        condition.place,
+        'no-unknown-fact',
+        `Unexpected condition on fact \`${fact}\` that is not known for position \`${position.id}\`, expected an \`::identify{fact=${fact}}\` step and a hold point before it in \`${procedure.id}\``,
+        {note: 'Let the crew find out first, or state the fact as fitted', cause: position.place},
+      )
     }
   }
 }
@@ -106,6 +168,12 @@ function conditionsOfItem(item: SectionItem): readonly WrittenCondition[] {
   return [
     ...own,
     ...item.cautions.flatMap((use) => (use.when ? [use.when] : [])),
-    ...item.parts.flatMap((part) => ('when' in part && part.when ? [part.when] : part.kind === 'alternatives' ? part.items.flatMap((one) => (one.when ? [one.when] : [])) : [])),
+    ...item.parts.flatMap((part) =>
+      'when' in part && part.when
+        ? [part.when]
+        : part.kind === 'alternatives'
+          ? part.items.flatMap((one) => (one.when ? [one.when] : []))
+          : [],
+    ),
   ]
 }

@@ -19,29 +19,55 @@ interface Move {
  * Accepted: `::isolate{role=pressure}` in one procedure and `::restore{role=pressure}` in a later one of the job.
  * Rejected: the same job with the restore line removed.
  */
-export function noUnrestoredIsolation(job: Job, procedures: ReadonlyMap<string, Procedure>, files: ContentFiles): void {
+export function noUnrestoredIsolation(
+  job: Job,
+  procedures: ReadonlyMap<string, Procedure>,
+  files: ContentFiles,
+): void {
   const open = new Map<string, Move>()
   for (const reference of job.procedures) {
     for (const move of movesOf(procedures.get(reference.id))) {
       if (move.kind === 'isolate') {
         open.set(move.role, move)
       } else if (!open.delete(move.role)) {
-        addMessage(files, move.place, 'no-unmatched-restoration', `Unexpected restoration of \`${move.role}\` in step \`${move.step}\`, expected an isolation of it earlier in job \`${job.id}\``, {note: `Add \`::isolate{role=${move.role}}\` before it, or remove the restoration`})
+        addMessage(
+          files,
+          move.place,
+          'no-unmatched-restoration',
+          `Unexpected restoration of \`${move.role}\` in step \`${move.step}\`, expected an isolation of it earlier in job \`${job.id}\``,
+          {note: `Add \`::isolate{role=${move.role}}\` before it, or remove the restoration`},
+        )
       }
     }
   }
   for (const move of open.values()) {
-    addMessage(files, move.place, 'no-unrestored-isolation', `Unexpected isolation of \`${move.role}\` in step \`${move.step}\` that job \`${job.id}\` never restores, expected \`::restore{role=${move.role}}\` in a later step`, {note: `Add the restore step to the procedure that hands the pump back`, cause: job.place})
+    addMessage(
+      files,
+      move.place,
+      'no-unrestored-isolation',
+      `Unexpected isolation of \`${move.role}\` in step \`${move.step}\` that job \`${job.id}\` never restores, expected \`::restore{role=${move.role}}\` in a later step`,
+      {note: `Add the restore step to the procedure that hands the pump back`, cause: job.place},
+    )
   }
 }
 
 /** A procedure that isolates stands in a job, so that the pair can be proved. */
-export function noJoblessIsolation(procedures: ReadonlyMap<string, Procedure>, jobs: ReadonlyMap<string, Job>, files: ContentFiles): void {
+export function noJoblessIsolation(
+  procedures: ReadonlyMap<string, Procedure>,
+  jobs: ReadonlyMap<string, Job>,
+  files: ContentFiles,
+): void {
   const inJobs = new Set([...jobs.values()].flatMap((job) => job.procedures.map((one) => one.id)))
   for (const procedure of procedures.values()) {
     const [first] = movesOf(procedure)
     if (!first || inJobs.has(procedure.id)) continue
-    addMessage(files, first.place, 'no-unrestored-isolation', `Unexpected isolation in procedure \`${procedure.id}\` that no job holds, expected a job with its restoration`, {note: 'Name the procedure in a file of content/jobs'})
+    addMessage(
+      files,
+      first.place,
+      'no-unrestored-isolation',
+      `Unexpected isolation in procedure \`${procedure.id}\` that no job holds, expected a job with its restoration`,
+      {note: 'Name the procedure in a file of content/jobs'},
+    )
   }
 }
 
@@ -50,7 +76,19 @@ function movesOf(procedure: Procedure | undefined): readonly Move[] {
   return procedure.sections.flatMap((section) =>
     section.items.flatMap((step) =>
       step.kind === 'step'
-        ? step.parts.flatMap((part): readonly Move[] => (part.kind === 'isolate' || part.kind === 'restore' ? [{kind: part.kind, role: part.role, procedure: procedure.id, step: step.id, place: part.place}] : []))
+        ? step.parts.flatMap((part): readonly Move[] =>
+            part.kind === 'isolate' || part.kind === 'restore'
+              ? [
+                  {
+                    kind: part.kind,
+                    role: part.role,
+                    procedure: procedure.id,
+                    step: step.id,
+                    place: part.place,
+                  },
+                ]
+              : [],
+          )
         : [],
     ),
   )

@@ -14,12 +14,30 @@ export function noUnwitnessedHold(procedure: Procedure, files: ContentFiles): vo
   for (const hold of items) {
     if (hold.kind !== 'hold-point') continue
     if (hold.signedBy === '' || hold.secondBy === '') {
-      addMessage(files, hold.place, 'no-unwitnessed-hold', `Unexpected hold point \`${hold.id}\` without ${hold.signedBy === '' ? '`signed-by`' : '`second-by`'}, expected two signatures`, {note: 'Name the role that signs and the role that signs second'})
+      addMessage(
+        files,
+        hold.place,
+        'no-unwitnessed-hold',
+        `Unexpected hold point \`${hold.id}\` without ${hold.signedBy === '' ? '`signed-by`' : '`second-by`'}, expected two signatures`,
+        {note: 'Name the role that signs and the role that signs second'},
+      )
     } else if (hold.signedBy === hold.secondBy) {
-      addMessage(files, hold.place, 'no-unwitnessed-hold', `Unexpected hold point \`${hold.id}\` signed twice by \`${hold.signedBy}\`, expected two roles`, {note: 'Let another role sign second'})
+      addMessage(
+        files,
+        hold.place,
+        'no-unwitnessed-hold',
+        `Unexpected hold point \`${hold.id}\` signed twice by \`${hold.signedBy}\`, expected two roles`,
+        {note: 'Let another role sign second'},
+      )
     }
   }
   const [first] = items
   if (procedure.scope !== 'position' || (first?.kind === 'hold-point' && first.id === 'nameplate')) return
-  addMessage(files, first?.place ?? procedure.place, 'no-unwitnessed-hold', `Unexpected first item of procedure \`${procedure.id}\`, expected \`::hold-point{#nameplate …}\``, {note: 'Begin the first section with the nameplate hold point'})
+  addMessage(
+    files,
+    first?.place ?? procedure.place,
+    'no-unwitnessed-hold',
+    `Unexpected first item of procedure \`${procedure.id}\`, expected \`::hold-point{#nameplate …}\``,
+    {note: 'Begin the first section with the nameplate hold point'},
+  )
 }

@@ -13,16 +13,30 @@ import {plainTree} from './plain-tree.ts'
 export function checkShape<T>(node: PlacedNode, shape: z.ZodType<T>, files: ContentFiles): T | undefined {
   const {tree, doubled} = plainTree(node)
   for (const {key, place, first} of doubled) {
-    addMessage(files, place, 'no-duplicate-id', `Unexpected second key \`${key}\`, expected each key once`, {cause: first, note: 'Remove one of the two'})
+    addMessage(files, place, 'no-duplicate-id', `Unexpected second key \`${key}\`, expected each key once`, {
+      cause: first,
+      note: 'Remove one of the two',
+    })
   }
   const parsed = shape.safeParse(tree)
   if (parsed.success) return doubled.length === 0 ? parsed.data : undefined
   for (const issue of parsed.error.issues) {
     const facts = factsOfIssue(issue)
     if (facts) {
-      addMessage(files, facts.place, facts.ruleId, issue.message, facts.note === undefined ? {} : {note: facts.note})
+      addMessage(
+        files,
+        facts.place,
+        facts.ruleId,
+        issue.message,
+        facts.note === undefined ? {} : {note: facts.note},
+      )
     } else {
-      addMessage(files, node.place, 'no-wrong-shape', `Unexpected ${node.kind}, expected ${z.prettifyError(parsed.error).includes('map') ? 'a map' : 'the fields of this kind of file'}`)
+      addMessage(
+        files,
+        node.place,
+        'no-wrong-shape',
+        `Unexpected ${node.kind}, expected ${z.prettifyError(parsed.error).includes('map') ? 'a map' : 'the fields of this kind of file'}`,
+      )
     }
   }
   return undefined

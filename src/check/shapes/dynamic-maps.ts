@@ -18,7 +18,12 @@ export const factValues = openMap.transform((map, context): readonly FactValue[]
     }
     const reason = isPlainMap(value) ? value['reason'] : undefined
     if (isPlainScalar(reason)) values.push({fact, value: undefined, reason: reason.text, place})
-    else refuse(context, `Unexpected fact \`${key}\` that is not known without a reason, expected \`{value: not known, reason: …}\``, {ruleId: 'no-missing-key', place, note: 'Say why nobody knows it'})
+    else
+      refuse(
+        context,
+        `Unexpected fact \`${key}\` that is not known without a reason, expected \`{value: not known, reason: …}\``,
+        {ruleId: 'no-missing-key', place, note: 'Say why nobody knows it'},
+      )
   }
   return values
 })
@@ -31,8 +36,14 @@ export const components = openMap.transform((map, context): readonly Component[]
   for (const [key, place] of map[placeKey].keys) {
     const kind = componentKinds.find((one) => one === key)
     const serial = map[key]
-    if (kind && isPlainScalar(serial) && serial.text !== '') found.push({kind, serial: serial.text, place: serial.place})
-    else refuse(context, `Unexpected component \`${key}\`, expected one of ${componentKinds.map((one) => `\`${one}\``).join(', ')} with a serial number`, {ruleId: 'no-unknown-key', place})
+    if (kind && isPlainScalar(serial) && serial.text !== '')
+      found.push({kind, serial: serial.text, place: serial.place})
+    else
+      refuse(
+        context,
+        `Unexpected component \`${key}\`, expected one of ${componentKinds.map((one) => `\`${one}\``).join(', ')} with a serial number`,
+        {ruleId: 'no-unknown-key', place},
+      )
   }
   return found
 })

@@ -30,7 +30,11 @@ export const isolationShape = openMap.transform((map, context): readonly Isolati
   for (const [key, place] of map[placeKey].keys) {
     const role = isolationRoles.find((one) => one === key)
     if (!role) {
-      refuse(context, `Unexpected isolation role \`${key}\`, ${expectedWord(key, isolationRoles, 'a role')}`, {ruleId: 'no-unknown-key', place})
+      refuse(
+        context,
+        `Unexpected isolation role \`${key}\`, ${expectedWord(key, isolationRoles, 'a role')}`,
+        {ruleId: 'no-unknown-key', place},
+      )
       continue
     }
     const value = map[key]
@@ -42,14 +46,28 @@ export const isolationShape = openMap.transform((map, context): readonly Isolati
   return found
 })
 
-function passOn(issues: readonly z.core.$ZodIssue[], context: z.core.$RefinementCtx, place: Parameters<typeof refuse>[2]['place']): void {
+function passOn(
+  issues: readonly z.core.$ZodIssue[],
+  context: z.core.$RefinementCtx,
+  place: Parameters<typeof refuse>[2]['place'],
+): void {
   for (const issue of issues) {
-    refuse(context, factsOfIssue(issue) ? issue.message : 'Unexpected text, expected a list of isolation points or `{none: reason}`', factsOfIssue(issue) ?? {ruleId: 'no-wrong-shape', place})
+    refuse(
+      context,
+      factsOfIssue(issue)
+        ? issue.message
+        : 'Unexpected text, expected a list of isolation points or `{none: reason}`',
+      factsOfIssue(issue) ?? {ruleId: 'no-wrong-shape', place},
+    )
   }
 }
 
 /** The pattern of a vessel with the tag of one position filled in, and the position's own roles in place of the pattern's. */
-export function isolationOf(tag: string, pattern: readonly IsolationRole[], own: readonly IsolationRole[]): readonly IsolationRole[] {
+export function isolationOf(
+  tag: string,
+  pattern: readonly IsolationRole[],
+  own: readonly IsolationRole[],
+): readonly IsolationRole[] {
   const roles = new Set(own.map((one) => one.role))
   const filled = pattern.filter((one) => !roles.has(one.role)).map((one) => fillRole(one, tag))
   const all = [...filled, ...own.map((one) => fillRole(one, tag))]

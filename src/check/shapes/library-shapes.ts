@@ -26,8 +26,27 @@ const term: z.ZodType<Term> = fields({
 export const termsShape = fields({terms: list(term)})
 
 const instrument = fields({
-  graduation: quantity('length', 'gauge-pressure', 'temperature-difference', 'time', 'torque', 'ratio', 'volume', 'mass', 'pressure-difference'),
-  uncertainty: quantity('length', 'pressure-difference', 'temperature-difference', 'time', 'torque', 'ratio', 'volume', 'mass'),
+  graduation: quantity(
+    'length',
+    'gauge-pressure',
+    'temperature-difference',
+    'time',
+    'torque',
+    'ratio',
+    'volume',
+    'mass',
+    'pressure-difference',
+  ),
+  uncertainty: quantity(
+    'length',
+    'pressure-difference',
+    'temperature-difference',
+    'time',
+    'torque',
+    'ratio',
+    'volume',
+    'mass',
+  ),
 })
 
 const tool: z.ZodType<Tool> = fields({

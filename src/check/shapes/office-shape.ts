@@ -1,6 +1,6 @@
+import type {z} from 'zod'
 import type {Office} from '../../handbook-model/office-content.ts'
 import {fields, identifier, list, localised, oneOf, quantity, text, yesNo} from './placed-shape.ts'
-import type {z} from 'zod'
 
 const person = fields({
   id: identifier,

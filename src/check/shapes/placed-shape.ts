@@ -1,5 +1,12 @@
 import {z} from 'zod'
-import type {Datum, KnownDatum, Localised, Origin, Reference, ValueStatus} from '../../handbook-model/datum.ts'
+import type {
+  Datum,
+  KnownDatum,
+  Localised,
+  Origin,
+  Reference,
+  ValueStatus,
+} from '../../handbook-model/datum.ts'
 import type {Place} from '../../messages/place.ts'
 import type {RuleId} from '../../messages/severities.ts'
 import {parseQuantity} from '../../quantities/parse-quantity.ts'
@@ -18,7 +25,13 @@ type Context = z.core.$RefinementCtx
 
 /** Reports a mistake at a leaf and yields the value that stops the shape. */
 export function refuse(context: Context, reason: string, facts: IssueFacts): never {
-  context.issues.push({code: 'custom', message: reason, params: {...facts}, input: undefined, continue: false})
+  context.issues.push({
+    code: 'custom',
+    message: reason,
+    params: {...facts},
+    input: undefined,
+    continue: false,
+  })
   return z.NEVER
 }
 
@@ -36,7 +49,8 @@ const deviceNames = /^(con|prn|aux|nul|com[0-9]|lpt[0-9])$/u
 
 /** A reason why the text is no id, or undefined when it is one. */
 export function faultOfId(id: string): string | undefined {
-  if (deviceNames.test(id.toLowerCase())) return `Unexpected id \`${id}\`, expected a name that no operating system keeps for a device`
+  if (deviceNames.test(id.toLowerCase()))
+    return `Unexpected id \`${id}\`, expected a name that no operating system keeps for a device`
   if (!/^[a-z][a-z0-9-]{0,39}$|^[0-9][a-z0-9-]{0,39}$/u.test(id)) {
     return `Unexpected id \`${id}\`, expected at most 40 small letters, digits and hyphens`
   }
@@ -46,17 +60,26 @@ export function faultOfId(id: string): string | undefined {
 /** An id: it becomes file names and addresses, so it holds small letters, digits and hyphens only. */
 export const identifier = leaf.transform((scalar, context) => {
   const fault = faultOfId(scalar.text)
-  return fault ? refuse(context, fault, {ruleId: 'no-bad-id', place: scalar.place, note: 'Write it like `hub-bolts`'}) : scalar.text
+  return fault
+    ? refuse(context, fault, {ruleId: 'no-bad-id', place: scalar.place, note: 'Write it like `hub-bolts`'})
+    : scalar.text
 })
 
 /** An id that refers to something elsewhere; the place is kept for the message when it leads nowhere. */
-export const reference = leaf.transform((scalar): Reference => ({id: scalar.text.trim(), place: scalar.place}))
+export const reference = leaf.transform(
+  (scalar): Reference => ({id: scalar.text.trim(), place: scalar.place}),
+)
 
 /** A text by language: a plain text is English. */
-export const localised = z.union([
-  text.transform((en): Localised => ({en})),
-  z.custom<Record<string, unknown>>(isPlainMap).pipe(z.looseObject({en: text}).transform(({en}): Localised => ({en}))),
-], {error: 'text'})
+export const localised = z.union(
+  [
+    text.transform((en): Localised => ({en})),
+    z
+      .custom<Record<string, unknown>>(isPlainMap)
+      .pipe(z.looseObject({en: text}).transform(({en}): Localised => ({en}))),
+  ],
+  {error: 'text'},
+)
 
 /** An ISO date that exists. */
 export const date = leaf.transform((scalar, context) => {
@@ -64,7 +87,10 @@ export const date = leaf.transform((scalar, context) => {
   const real = match && new Date(`${scalar.text}T00:00:00Z`).toISOString().startsWith(scalar.text)
   return real
     ? scalar.text
-    : refuse(context, `Unexpected date \`${scalar.text}\`, expected a day like \`2031-02-14\``, {ruleId: 'no-bad-date', place: scalar.place})
+    : refuse(context, `Unexpected date \`${scalar.text}\`, expected a day like \`2031-02-14\``, {
+        ruleId: 'no-bad-date',
+        place: scalar.place,
+      })
 })
 
 /** `yes` or `no`. */
@@ -73,7 +99,10 @@ export const yesNo = leaf.transform((scalar, context) =>
     ? true
     : scalar.text === 'no'
       ? false
-      : refuse(context, `Unexpected \`${scalar.text}\`, expected \`yes\` or \`no\``, {ruleId: 'no-wrong-shape', place: scalar.place}),
+      : refuse(context, `Unexpected \`${scalar.text}\`, expected \`yes\` or \`no\``, {
+          ruleId: 'no-wrong-shape',
+          place: scalar.place,
+        }),
 )
 
 /** A whole number within bounds. */
@@ -82,7 +111,10 @@ export function wholeNumber(least: number, most: number) {
     const value = /^\d{1,6}$/u.test(scalar.text) ? Number(scalar.text) : Number.NaN
     return value >= least && value <= most
       ? value
-      : refuse(context, `Unexpected \`${scalar.text}\`, expected a whole number from ${least} to ${most}`, {ruleId: 'no-wrong-shape', place: scalar.place})
+      : refuse(context, `Unexpected \`${scalar.text}\`, expected a whole number from ${least} to ${most}`, {
+          ruleId: 'no-wrong-shape',
+          place: scalar.place,
+        })
   })
 }
 
@@ -92,7 +124,10 @@ export function plainNumber(least: number, most: number) {
     const value = /^-?\d{1,6}(\.\d{1,6})?$/u.test(scalar.text) ? Number(scalar.text) : Number.NaN
     return value >= least && value <= most
       ? value
-      : refuse(context, `Unexpected \`${scalar.text}\`, expected a number from ${least} to ${most}`, {ruleId: 'no-wrong-shape', place: scalar.place})
+      : refuse(context, `Unexpected \`${scalar.text}\`, expected a number from ${least} to ${most}`, {
+          ruleId: 'no-wrong-shape',
+          place: scalar.place,
+        })
   })
 }
 
@@ -100,7 +135,13 @@ export function plainNumber(least: number, most: number) {
 export function oneOf<const W extends string>(words: readonly W[]) {
   return leaf.transform((scalar, context): W => {
     const found = words.find((word) => word === scalar.text)
-    return found ?? refuse(context, `Unexpected \`${scalar.text}\`, ${expectedWord(scalar.text, words, 'a word')}`, {ruleId: 'no-wrong-shape', place: scalar.place})
+    return (
+      found ??
+      refuse(context, `Unexpected \`${scalar.text}\`, ${expectedWord(scalar.text, words, 'a word')}`, {
+        ruleId: 'no-wrong-shape',
+        place: scalar.place,
+      })
+    )
   })
 }
 
@@ -120,7 +161,12 @@ const originMap = z.looseObject({
 
 /** The `origin:` of a file or section. */
 export const originShape = originMap.transform(
-  ({status, source, where, date: day}): Origin => ({status, source, ...(where ? {where} : {}), ...(day ? {date: day} : {})}),
+  ({status, source, where, date: day}): Origin => ({
+    status,
+    source,
+    ...(where ? {where} : {}),
+    ...(day ? {date: day} : {}),
+  }),
 )
 
 /**
@@ -133,7 +179,11 @@ export function quantity<K extends QuantityKind>(...kinds: readonly K[]) {
       const scalar = isPlainScalar(value) ? value : isPlainMap(value) ? value['value'] : undefined
       if (!isPlainScalar(scalar)) {
         const place = isPlainMap(value) ? value[placeKey].map : {path: '', line: 1, column: 1}
-        return refuse(context, 'Unexpected map without `value`, expected `value:` with a number and its unit', {ruleId: 'no-missing-key', place})
+        return refuse(
+          context,
+          'Unexpected map without `value`, expected `value:` with a number and its unit',
+          {ruleId: 'no-missing-key', place},
+        )
       }
       if (isPlainMap(value)) refuseStrangeKeys(value, context)
       if (scalar.text === 'not known') return notKnown(value, scalar, context)
@@ -145,33 +195,55 @@ function refuseStrangeKeys(value: Parameters<typeof isPlainMap>[0], context: Con
   if (!isPlainMap(value)) return
   const known = ['value', 'status', 'source', 'where', 'date', 'reason']
   for (const [key, place] of value[placeKey].keys) {
-    if (!known.includes(key)) refuse(context, `Unexpected key \`${key}\`, ${expectedWord(key, known, 'a key')}`, {ruleId: 'no-unknown-key', place})
+    if (!known.includes(key))
+      refuse(context, `Unexpected key \`${key}\`, ${expectedWord(key, known, 'a key')}`, {
+        ruleId: 'no-unknown-key',
+        place,
+      })
   }
 }
 
 function notKnown<K extends QuantityKind>(value: unknown, scalar: PlainScalar, context: Context): Datum<K> {
   const reason = isPlainMap(value) ? value['reason'] : undefined
   if (!isPlainScalar(reason) || reason.text.trim() === '') {
-    return refuse(context, 'Unexpected `not known` without a reason, expected `{value: not known, reason: …}`', {
-      ruleId: 'no-missing-key',
-      place: scalar.place,
-      note: 'Say why nobody knows it and how it will be found out',
-    })
+    return refuse(
+      context,
+      'Unexpected `not known` without a reason, expected `{value: not known, reason: …}`',
+      {
+        ruleId: 'no-missing-key',
+        place: scalar.place,
+        note: 'Say why nobody knows it and how it will be found out',
+      },
+    )
   }
   return {kind: 'not-known', reason: reason.text, place: scalar.place}
 }
 
-function known<K extends QuantityKind>(value: unknown, scalar: PlainScalar, kinds: readonly K[], context: Context): Datum<K> {
+function known<K extends QuantityKind>(
+  value: unknown,
+  scalar: PlainScalar,
+  kinds: readonly K[],
+  context: Context,
+): Datum<K> {
   const parsed = parseQuantity(scalar.text, kinds)
-  if (!parsed.ok) return refuse(context, parsed.reason, {ruleId: 'no-bad-quantity', place: scalar.place, note: 'Write a number, a blank and the unit; write `not known` with a reason where nobody knows'})
+  if (!parsed.ok)
+    return refuse(context, parsed.reason, {
+      ruleId: 'no-bad-quantity',
+      place: scalar.place,
+      note: 'Write a number, a blank and the unit; write `not known` with a reason where nobody knows',
+    })
   const own = isPlainMap(value) && ('status' in value || 'source' in value) ? value : scalar.origin
   const origin = originShape.safeParse(own)
   if (!origin.success) {
-    return refuse(context, `Unexpected value \`${scalar.text}\` of unknown origin, expected \`origin: {status: …, source: …}\` above it or \`status\` and \`source\` beside it`, {
-      ruleId: 'no-missing-key',
-      place: scalar.place,
-      note: `Name one of ${statuses.join(', ')} and the id of a source`,
-    })
+    return refuse(
+      context,
+      `Unexpected value \`${scalar.text}\` of unknown origin, expected \`origin: {status: …, source: …}\` above it or \`status\` and \`source\` beside it`,
+      {
+        ruleId: 'no-missing-key',
+        place: scalar.place,
+        note: `Name one of ${statuses.join(', ')} and the id of a source`,
+      },
+    )
   }
   const {written} = parsed
   const datum: KnownDatum<K> = {
@@ -191,7 +263,10 @@ type Camel<S extends string> = S extends `${infer A}-${infer B}` ? `${A}${Capita
 export type FieldsOf<S extends z.ZodRawShape> = {
   readonly [K in keyof S & string as undefined extends z.output<S[K]> ? never : Camel<K>]: z.output<S[K]>
 } & {
-  readonly [K in keyof S & string as undefined extends z.output<S[K]> ? Camel<K> : never]?: Exclude<z.output<S[K]>, undefined>
+  readonly [K in keyof S & string as undefined extends z.output<S[K]> ? Camel<K> : never]?: Exclude<
+    z.output<S[K]>,
+    undefined
+  >
 } & {readonly place: Place}
 
 /** A map with exactly these keys. Unknown keys are refused with the nearest known one; a missing key points at the map it is missing from. */
@@ -209,7 +284,11 @@ export function fields<S extends z.ZodRawShape>(shape: S) {
   })
 }
 
-function locatedIssues(issue: z.core.$ZodIssue, map: PlainMap, known: readonly string[]): z.core.$ZodRawIssue[] {
+function locatedIssues(
+  issue: z.core.$ZodIssue,
+  map: PlainMap,
+  known: readonly string[],
+): z.core.$ZodRawIssue[] {
   const custom = (message: string, facts: IssueFacts): z.core.$ZodRawIssue => ({
     code: 'custom',
     message,
@@ -233,7 +312,10 @@ function locatedIssues(issue: z.core.$ZodIssue, map: PlainMap, known: readonly s
     const innerFacts = inner ? factsOfIssue(inner) : undefined
     if (inner && innerFacts) return [custom(inner.message, innerFacts)]
   }
-  const expected = issue.code === 'custom' || issue.code === 'invalid_union' || issue.message.length < 30 ? issue.message : 'a list'
+  const expected =
+    issue.code === 'custom' || issue.code === 'invalid_union' || issue.message.length < 30
+      ? issue.message
+      : 'a list'
   return [misfit(issue.path, map, expected.replace(/^Invalid input.*/u, 'a list'), custom)]
 }
 
@@ -277,8 +359,13 @@ function isIssueFacts(value: unknown): value is IssueFacts {
 }
 
 function camelFields(value: object, place: Place, withOrigin: boolean): Record<string, unknown> {
-  const entries = Object.entries(value).filter(([key, field]) => field !== undefined && (withOrigin || key !== 'origin'))
-  const camel = entries.map(([key, field]) => [key.replace(/-([a-z0-9])/gu, (_all, letter: string) => letter.toUpperCase()), field])
+  const entries = Object.entries(value).filter(
+    ([key, field]) => field !== undefined && (withOrigin || key !== 'origin'),
+  )
+  const camel = entries.map(([key, field]) => [
+    key.replace(/-([a-z0-9])/gu, (_all, letter: string) => letter.toUpperCase()),
+    field,
+  ])
   return {...Object.fromEntries(camel), place}
 }
 

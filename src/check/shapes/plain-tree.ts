@@ -4,6 +4,7 @@ import type {Place} from '../../messages/place.ts'
 /** Key under which a plain map keeps its own place and the places of its keys; no YAML key can collide with a symbol. */
 export const placeKey: unique symbol = Symbol('place')
 
+/** Places of a map and of each of its keys. */
 export interface PlaceOfMap {
   readonly map: Place
   readonly keys: ReadonlyMap<string, Place>
@@ -14,7 +15,9 @@ export interface PlainScalar extends PlacedScalar {
   readonly origin: PlainTree | undefined
 }
 
+/** A tree that a shape can walk: leaves, lists and maps. */
 export type PlainTree = PlainScalar | readonly PlainTree[] | PlainMap
+/** A map of the tree. */
 export interface PlainMap {
   readonly [placeKey]: PlaceOfMap
   readonly [key: string]: PlainTree
@@ -47,14 +50,23 @@ function plain(
     const first = keys.get(key.text)
     if (first) doubled.push({key: key.text, place: key.place, first})
     else keys.set(key.text, key.place)
-    entries.push([key.text, key.text === 'origin' ? (below ?? plain(value, undefined, doubled)) : plain(value, below, doubled)])
+    entries.push([
+      key.text,
+      key.text === 'origin' ? (below ?? plain(value, undefined, doubled)) : plain(value, below, doubled),
+    ])
   }
   return Object.assign(Object.fromEntries(entries), {[placeKey]: {map: node.place, keys}})
 }
 
 /** True for a leaf of the tree. */
 export function isPlainScalar(value: unknown): value is PlainScalar {
-  return typeof value === 'object' && value !== null && 'kind' in value && value.kind === 'scalar' && 'place' in value
+  return (
+    typeof value === 'object' &&
+    value !== null &&
+    'kind' in value &&
+    value.kind === 'scalar' &&
+    'place' in value
+  )
 }
 
 /** True for a map of the tree. */

@@ -28,16 +28,41 @@ interface Cells {
 
 /** Reads the tables of content/tables; columns that are missing or not known are messages at the header. */
 export function checkTables(sources: ContentSources, files: ContentFiles): Tables {
-  const read = <Row>(name: string, columns: readonly string[], row: (cells: Cells) => Row | undefined): TableOf<Row> =>
-    readTable(sources.csv.get(`tables/${name}.csv`), name, columns, row, files)
+  const read = <Row>(
+    name: string,
+    columns: readonly string[],
+    row: (cells: Cells) => Row | undefined,
+  ): TableOf<Row> => readTable(sources.csv.get(`tables/${name}.csv`), name, columns, row, files)
   return {
     threads: read('threads', ['size', 'diameter', 'pitch'], threadRow),
     boltHeads: read('bolt-heads', ['size', 'head', 'bearing-diameter', 'wrench'], boltHeadRow),
     clearanceHoles: read('clearance-holes', ['size', 'fine', 'medium', 'coarse'], clearanceHoleRow),
-    propertyClasses: read('property-classes', ['class', 'above-diameter', 'up-to-diameter', 'yield', 'tensile'], propertyClassRow),
-    friction: read('friction', ['id', 'title', 'class', 'thread-friction', 'head-friction', 'source'], frictionRow),
+    propertyClasses: read(
+      'property-classes',
+      ['class', 'above-diameter', 'up-to-diameter', 'yield', 'tensile'],
+      propertyClassRow,
+    ),
+    friction: read(
+      'friction',
+      ['id', 'title', 'class', 'thread-friction', 'head-friction', 'source'],
+      frictionRow,
+    ),
     runningClearances: read('running-clearances', ['from', 'below', 'clearance'], runningClearanceRow),
-    cargoes: read('cargoes', ['id', 'title', 'density', 'flammable', 'water-reactive', 'toxic', 'purge-medium', 'word', 'protection'], cargoRow),
+    cargoes: read(
+      'cargoes',
+      [
+        'id',
+        'title',
+        'density',
+        'flammable',
+        'water-reactive',
+        'toxic',
+        'purge-medium',
+        'word',
+        'protection',
+      ],
+      cargoRow,
+    ),
   }
 }
 
@@ -51,7 +76,13 @@ function readTable<Row>(
   const path = `tables/${name}.csv`
   if (!csv) {
     if (!files.has(path)) {
-      addMessage(files, {path: 'tables', line: 1, column: 1}, 'no-missing-content', `Unexpected content without \`tables/${name}.csv\`, expected the table`, {note: `Write the table with the columns ${columns.join(',')}`})
+      addMessage(
+        files,
+        {path: 'tables', line: 1, column: 1},
+        'no-missing-content',
+        `Unexpected content without \`tables/${name}.csv\`, expected the table`,
+        {note: `Write the table with the columns ${columns.join(',')}`},
+      )
     }
     return {origin: {status: 'assumed', source: ''}, rows: []}
   }
@@ -69,11 +100,21 @@ const statuses: readonly ValueStatus[] = ['as-built', 'measured', 'calculated', 
 function originOfTable(csv: CsvSource, files: ContentFiles): Origin {
   for (const key of ['title', 'source', 'edition', 'status']) {
     if (!csv.head.has(key)) {
-      addMessage(files, csv.place, 'no-missing-key', `Unexpected table without a line \`# ${key}: …\`, expected it above the header`, {note: `Add \`# ${key}: …\` on top of the file`})
+      addMessage(
+        files,
+        csv.place,
+        'no-missing-key',
+        `Unexpected table without a line \`# ${key}: …\`, expected it above the header`,
+        {note: `Add \`# ${key}: …\` on top of the file`},
+      )
     }
   }
   const status = csv.head.get('status')?.text ?? ''
-  return {status: statuses.find((one) => one === status) ?? 'assumed', source: csv.head.get('source')?.text ?? '', where: csv.head.get('edition')?.text ?? ''}
+  return {
+    status: statuses.find((one) => one === status) ?? 'assumed',
+    source: csv.head.get('source')?.text ?? '',
+    where: csv.head.get('edition')?.text ?? '',
+  }
 }
 
 function columnsFit(csv: CsvSource, columns: readonly string[], files: ContentFiles): boolean {
@@ -81,10 +122,22 @@ function columnsFit(csv: CsvSource, columns: readonly string[], files: ContentFi
   const missing = columns.filter((column) => !names.includes(column))
   const strange = csv.header.filter((cell) => !columns.includes(cell.text))
   for (const column of missing) {
-    addMessage(files, csv.place, 'no-missing-key', `Unexpected header without column \`${column}\`, expected the columns \`${columns.join(',')}\``, {note: `Add the column \`${column}\``})
+    addMessage(
+      files,
+      csv.place,
+      'no-missing-key',
+      `Unexpected header without column \`${column}\`, expected the columns \`${columns.join(',')}\``,
+      {note: `Add the column \`${column}\``},
+    )
   }
   for (const cell of strange) {
-    addMessage(files, cell.place, 'no-unknown-key', `Unexpected column \`${cell.text}\`, ${expectedWord(cell.text, columns, 'a column')}`, {note: `The columns are ${columns.join(',')}`})
+    addMessage(
+      files,
+      cell.place,
+      'no-unknown-key',
+      `Unexpected column \`${cell.text}\`, ${expectedWord(cell.text, columns, 'a column')}`,
+      {note: `The columns are ${columns.join(',')}`},
+    )
   }
   return missing.length === 0 && strange.length === 0
 }
@@ -98,12 +151,28 @@ function cellsOf(csv: CsvSource, cells: readonly PlacedScalar[], origin: Origin,
     const {text, place} = cell(column)
     const unit = csv.head.get(`unit ${column}`)
     if (!unit) {
-      addMessage(files, csv.place, 'no-missing-key', `Unexpected table without a line \`# unit ${column}: …\`, expected the unit of the column`, {note: 'Name the unit of each column of numbers above the header'})
+      addMessage(
+        files,
+        csv.place,
+        'no-missing-key',
+        `Unexpected table without a line \`# unit ${column}: …\`, expected the unit of the column`,
+        {note: 'Name the unit of each column of numbers above the header'},
+      )
       return undefined
     }
     const parsed = parseQuantity(`${text} ${unit.text === '1' ? '' : unit.text}`.trim(), [kind])
-    if (parsed.ok) return {kind: 'known', quantity: parsed.written.quantity, figure: parsed.written.figure, unit: parsed.written.unit, origin, place}
-    addMessage(files, place, 'no-bad-quantity', parsed.reason, {note: `Write the number of \`${column}\` in ${unit.text}, without the unit`})
+    if (parsed.ok)
+      return {
+        kind: 'known',
+        quantity: parsed.written.quantity,
+        figure: parsed.written.figure,
+        unit: parsed.written.unit,
+        origin,
+        place,
+      }
+    addMessage(files, place, 'no-bad-quantity', parsed.reason, {
+      note: `Write the number of \`${column}\` in ${unit.text}, without the unit`,
+    })
     return undefined
   }
   return {
@@ -111,7 +180,8 @@ function cellsOf(csv: CsvSource, cells: readonly PlacedScalar[], origin: Origin,
     text: (column) => cell(column).text,
     yesNo: (column) => {
       const {text, place} = cell(column)
-      if (text !== 'yes' && text !== 'no') addMessage(files, place, 'no-wrong-shape', `Unexpected \`${text}\`, expected \`yes\` or \`no\``)
+      if (text !== 'yes' && text !== 'no')
+        addMessage(files, place, 'no-wrong-shape', `Unexpected \`${text}\`, expected \`yes\` or \`no\``)
       return text === 'yes'
     },
     datum,
@@ -129,7 +199,9 @@ function boltHeadRow(cells: Cells): BoltHeadRow | undefined {
   const bearingDiameter = cells.quantity('bearing-diameter', 'length')
   const wrench = cells.quantity('wrench', 'length')
   const head = cells.text('head') === 'socket' ? 'socket' : 'hexagon'
-  return bearingDiameter && wrench && {size: cells.text('size'), head, bearingDiameter, wrench, place: cells.place}
+  return (
+    bearingDiameter && wrench && {size: cells.text('size'), head, bearingDiameter, wrench, place: cells.place}
+  )
 }
 
 function clearanceHoleRow(cells: Cells): ClearanceHoleRow | undefined {
@@ -145,7 +217,14 @@ function propertyClassRow(cells: Cells): PropertyClassRow | undefined {
   const yieldStress = cells.quantity('yield', 'stress')
   const tensileStrength = cells.quantity('tensile', 'stress')
   if (!aboveDiameter || !upToDiameter || !yieldStress || !tensileStrength) return undefined
-  return {id: cells.text('class'), aboveDiameter, upToDiameter, yieldStress, tensileStrength, place: cells.place}
+  return {
+    id: cells.text('class'),
+    aboveDiameter,
+    upToDiameter,
+    yieldStress,
+    tensileStrength,
+    place: cells.place,
+  }
 }
 
 function frictionRow(cells: Cells): FrictionRow | undefined {
@@ -167,7 +246,9 @@ function runningClearanceRow(cells: Cells): RunningClearanceRow | undefined {
   const fromDiameter = cells.quantity('from', 'length')
   const belowDiameter = cells.quantity('below', 'length')
   const clearance = cells.quantity('clearance', 'diametral-clearance')
-  return fromDiameter && belowDiameter && clearance && {fromDiameter, belowDiameter, clearance, place: cells.place}
+  return (
+    fromDiameter && belowDiameter && clearance && {fromDiameter, belowDiameter, clearance, place: cells.place}
+  )
 }
 
 function cargoRow(cells: Cells): Cargo | undefined {

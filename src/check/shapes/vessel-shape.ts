@@ -2,7 +2,22 @@ import type {z} from 'zod'
 import type {Vessel} from '../../handbook-model/vessel-content.ts'
 import {components, factValues} from './dynamic-maps.ts'
 import {isolationOf, isolationShape} from './isolation-shape.ts'
-import {date, fields, identifier, leaf, list, localised, oneOf, plainNumber, quantity, reference, refuse, text, wholeNumber, yesNo} from './placed-shape.ts'
+import {
+  date,
+  fields,
+  identifier,
+  leaf,
+  list,
+  localised,
+  oneOf,
+  plainNumber,
+  quantity,
+  reference,
+  refuse,
+  text,
+  wholeNumber,
+  yesNo,
+} from './placed-shape.ts'
 
 const tank = fields({
   id: identifier,
@@ -17,7 +32,11 @@ const tank = fields({
     'from-side': plainNumber(-1, 1),
     'to-side': plainNumber(-1, 1),
   }),
-}).transform(({vacuumValve, pressureValve, ...rest}) => ({...rest, vacuumValveSetting: vacuumValve, pressureValveSetting: pressureValve}))
+}).transform(({vacuumValve, pressureValve, ...rest}) => ({
+  ...rest,
+  vacuumValveSetting: vacuumValve,
+  pressureValveSetting: pressureValve,
+}))
 
 const position = fields({
   id: identifier,
@@ -46,7 +65,13 @@ const spareAboard = fields({part: reference, quantity: wholeNumber(0, 9999), loc
 
 const hullNumber = leaf.transform((scalar, context) => {
   const fault = faultOfHullNumber(scalar.text)
-  return fault ? refuse(context, fault, {ruleId: 'no-wrong-shape', place: scalar.place, note: 'The last digit is the last digit of 7a + 6b + 5c + 4d + 3e + 2f'}) : scalar.text
+  return fault
+    ? refuse(context, fault, {
+        ruleId: 'no-wrong-shape',
+        place: scalar.place,
+        note: 'The last digit is the last digit of 7a + 6b + 5c + 4d + 3e + 2f',
+      })
+    : scalar.text
 })
 
 /** A hull number of seven digits whose last one is the check digit of the first six. */
@@ -54,7 +79,9 @@ function faultOfHullNumber(number: string): string | undefined {
   if (!/^\d{7}$/u.test(number)) return `Unexpected hull number \`${number}\`, expected seven digits`
   const digits = [...number].map(Number)
   const sum = digits.slice(0, 6).reduce((total, digit, index) => total + digit * (7 - index), 0)
-  return sum % 10 === digits[6] ? undefined : `Unexpected last digit of hull number \`${number}\`, expected \`${sum % 10}\``
+  return sum % 10 === digits[6]
+    ? undefined
+    : `Unexpected last digit of hull number \`${number}\`, expected \`${sum % 10}\``
 }
 
 /** vessels/<id>/vessel.yaml; the isolation pattern is filled in for every position. */

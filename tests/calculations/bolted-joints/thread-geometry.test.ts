@@ -18,15 +18,20 @@ describe('thread geometry', () => {
     expect(Number((geometry.stressArea.si * 1e6).toPrecision(3))).toBe(row.nominalArea)
   })
 
-  test.each(fineThreads)('%s agrees with the published fine-thread diameters', (_size, diameter, pitch, d2, d3, nutMinor) => {
-    const geometry = geometryOf(diameter, pitch)
-    expect(Math.abs(geometry.pitchDiameter.si * 1000 - d2)).toBeLessThanOrEqual(0.00051)
-    expect(Math.abs(geometry.coreDiameter.si * 1000 - d3)).toBeLessThanOrEqual(0.00051)
-    expect(Math.abs(geometry.minorDiameter.si * 1000 - nutMinor)).toBeLessThanOrEqual(0.00051)
-  })
+  test.each(fineThreads)(
+    '%s agrees with the published fine-thread diameters',
+    (_size, diameter, pitch, d2, d3, nutMinor) => {
+      const geometry = geometryOf(diameter, pitch)
+      expect(Math.abs(geometry.pitchDiameter.si * 1000 - d2)).toBeLessThanOrEqual(0.00051)
+      expect(Math.abs(geometry.coreDiameter.si * 1000 - d3)).toBeLessThanOrEqual(0.00051)
+      expect(Math.abs(geometry.minorDiameter.si * 1000 - nutMinor)).toBeLessThanOrEqual(0.00051)
+    },
+  )
 
   test.each(coreAreas)('%s agrees with the published core area', (size, area) => {
-    expect(Math.abs(threadGeometry(coarseThread(size)).coreArea.si * 1e6 - area)).toBeLessThanOrEqual(0.011 + area * 1e-5)
+    expect(Math.abs(threadGeometry(coarseThread(size)).coreArea.si * 1e6 - area)).toBeLessThanOrEqual(
+      0.011 + area * 1e-5,
+    )
   })
 
   test('the coarse series of the library is the published one', () => {
@@ -40,13 +45,17 @@ describe('thread geometry', () => {
 
   test('the stress area lies between core area and full circle, and scales with the square of the size', () => {
     fc.assert(
-      fc.property(fc.double({min: 5, max: 60, noNaN: true}), fc.double({min: 0.05, max: 0.2, noNaN: true}), (diameter, share) => {
-        const geometry = geometryOf(diameter, diameter * share)
-        const twice = geometryOf(diameter * 2, diameter * share * 2)
-        expect(geometry.stressArea.si).toBeGreaterThan(geometry.coreArea.si)
-        expect(geometry.stressArea.si).toBeLessThan((Math.PI / 4) * (diameter / 1000) ** 2)
-        expect(twice.stressArea.si / geometry.stressArea.si).toBeCloseTo(4, 9)
-      }),
+      fc.property(
+        fc.double({min: 5, max: 60, noNaN: true}),
+        fc.double({min: 0.05, max: 0.2, noNaN: true}),
+        (diameter, share) => {
+          const geometry = geometryOf(diameter, diameter * share)
+          const twice = geometryOf(diameter * 2, diameter * share * 2)
+          expect(geometry.stressArea.si).toBeGreaterThan(geometry.coreArea.si)
+          expect(geometry.stressArea.si).toBeLessThan((Math.PI / 4) * (diameter / 1000) ** 2)
+          expect(twice.stressArea.si / geometry.stressArea.si).toBeCloseTo(4, 9)
+        },
+      ),
     )
   })
 

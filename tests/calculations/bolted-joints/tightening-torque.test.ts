@@ -2,12 +2,27 @@ import fc from 'fast-check'
 import {describe, expect, test} from 'vitest'
 import {coarseThread} from '../../../src/calculations/bolted-joints/coarse-threads.ts'
 import {hexagonHead, yieldStressOf} from '../../../src/calculations/bolted-joints/hexagon-heads.ts'
-import {type TorqueEdition, tighteningTorque} from '../../../src/calculations/bolted-joints/tightening-torque.ts'
+import {
+  type TorqueEdition,
+  tighteningTorque,
+} from '../../../src/calculations/bolted-joints/tightening-torque.ts'
 import {millimetres, newtonsPerSquareMillimetre, percent, ratio} from '../../../src/quantities/named-units.ts'
 import type {Quantity} from '../../../src/quantities/quantity.ts'
-import {coarseRows, fineRows, rowsOf1986, stainlessRows, type TorqueRow} from '../../published-values/vdi-2230-tables.ts'
+import {
+  coarseRows,
+  fineRows,
+  rowsOf1986,
+  stainlessRows,
+  type TorqueRow,
+} from '../../published-values/vdi-2230-tables.ts'
 
-function tighten(size: string, yieldStress: Quantity<'stress'>, friction: number, edition: TorqueEdition = '2003', pitch?: number) {
+function tighten(
+  size: string,
+  yieldStress: Quantity<'stress'>,
+  friction: number,
+  edition: TorqueEdition = '2003',
+  pitch?: number,
+) {
   const thread = coarseThread(size)
   return tighteningTorque({
     thread: pitch === undefined ? thread : {...thread, pitch: millimetres(pitch)},
@@ -31,30 +46,59 @@ function yieldOf(row: TorqueRow, size: string): Quantity<'stress'> {
 }
 
 describe('tightening torque by the exact form', () => {
-  test.each(coarseRows)('$thread $propertyClass µ $friction agrees with the printed coarse-thread table', (row) => {
-    const result = tighten(row.thread, yieldOf(row, row.thread), row.friction)
-    expect(Math.abs(result.preload.si / 1000 - Number(row.preload))).toBeLessThanOrEqual(halfDigit(row.preload))
-    expect(Math.abs(result.torque.si - Number(row.torque))).toBeLessThanOrEqual(halfDigit(row.torque) + 0.2)
-  })
+  test.each(coarseRows)(
+    '$thread $propertyClass µ $friction agrees with the printed coarse-thread table',
+    (row) => {
+      const result = tighten(row.thread, yieldOf(row, row.thread), row.friction)
+      expect(Math.abs(result.preload.si / 1000 - Number(row.preload))).toBeLessThanOrEqual(
+        halfDigit(row.preload),
+      )
+      expect(Math.abs(result.torque.si - Number(row.torque))).toBeLessThanOrEqual(halfDigit(row.torque) + 0.2)
+    },
+  )
 
-  test.each(fineRows)('$thread $propertyClass µ $friction agrees with the printed fine-thread table', (row) => {
-    const [size = '', pitch = ''] = row.thread.split('x')
-    const result = tighten(size, yieldOf(row, size), row.friction, '2003', Number(pitch))
-    expect(Math.abs(result.preload.si / 1000 - Number(row.preload))).toBeLessThanOrEqual(halfDigit(row.preload) + 0.003 * Number(row.preload))
-    expect(Math.abs(result.torque.si - Number(row.torque))).toBeLessThanOrEqual(halfDigit(row.torque) + 0.003 * Number(row.torque))
-  })
+  test.each(fineRows)(
+    '$thread $propertyClass µ $friction agrees with the printed fine-thread table',
+    (row) => {
+      const [size = '', pitch = ''] = row.thread.split('x')
+      const result = tighten(size, yieldOf(row, size), row.friction, '2003', Number(pitch))
+      expect(Math.abs(result.preload.si / 1000 - Number(row.preload))).toBeLessThanOrEqual(
+        halfDigit(row.preload) + 0.003 * Number(row.preload),
+      )
+      expect(Math.abs(result.torque.si - Number(row.torque))).toBeLessThanOrEqual(
+        halfDigit(row.torque) + 0.003 * Number(row.torque),
+      )
+    },
+  )
 
   const stainlessYield: Readonly<Record<string, number>> = {'50': 210, '70': 450, '80': 600}
-  test.each(stainlessRows.filter((row) => ['M6', 'M8', 'M10', 'M12', 'M16', 'M18', 'M20', 'M22', 'M24'].includes(row.thread)))('$thread stainless $propertyClass µ $friction agrees with the printed table', (row) => {
-    const result = tighten(row.thread, newtonsPerSquareMillimetre(stainlessYield[row.propertyClass] ?? 0), row.friction)
+  test.each(
+    stainlessRows.filter((row) =>
+      ['M6', 'M8', 'M10', 'M12', 'M16', 'M18', 'M20', 'M22', 'M24'].includes(row.thread),
+    ),
+  )('$thread stainless $propertyClass µ $friction agrees with the printed table', (row) => {
+    const result = tighten(
+      row.thread,
+      newtonsPerSquareMillimetre(stainlessYield[row.propertyClass] ?? 0),
+      row.friction,
+    )
     const loose = Number(row.thread.slice(1)) < 12 ? 0.025 : 0.013
-    expect(Math.abs(result.preload.si / 1000 - Number(row.preload))).toBeLessThanOrEqual(loose * Number(row.preload) + halfDigit(row.preload))
-    expect(Math.abs(result.torque.si - Number(row.torque))).toBeLessThanOrEqual(loose * Number(row.torque) + halfDigit(row.torque))
+    expect(Math.abs(result.preload.si / 1000 - Number(row.preload))).toBeLessThanOrEqual(
+      loose * Number(row.preload) + halfDigit(row.preload),
+    )
+    expect(Math.abs(result.torque.si - Number(row.torque))).toBeLessThanOrEqual(
+      loose * Number(row.torque) + halfDigit(row.torque),
+    )
   })
 
   test.each(rowsOf1986)('%s agrees with the printed table of the 1986 edition', (size, ...torques) => {
     ;['8.8', '10.9', '12.9'].forEach((propertyClass, index) => {
-      const torque = tighten(size, yieldStressOf(propertyClass, coarseThread(size).nominalDiameter), 0.14, '1986').torque.si
+      const torque = tighten(
+        size,
+        yieldStressOf(propertyClass, coarseThread(size).nominalDiameter),
+        0.14,
+        '1986',
+      ).torque.si
       expect(Math.abs(torque / (torques[index] ?? 0) - 1)).toBeLessThanOrEqual(0.02)
     })
   })
@@ -67,7 +111,10 @@ describe('tightening torque by the exact form', () => {
 
   test('leaving the square root out of the divisor, as one published page does, gives 16 % too little', () => {
     const result = tighten('M16', yieldStressOf('8.8', millimetres(16)), 0.12, '1986')
-    const torsion = 2 * (result.geometry.pitchDiameter.si / result.geometry.stressDiameter.si) * Math.tan(result.leadAngle.si + result.frictionAngle.si)
+    const torsion =
+      2 *
+      (result.geometry.pitchDiameter.si / result.geometry.stressDiameter.si) *
+      Math.tan(result.leadAngle.si + result.frictionAngle.si)
     const wrong = (result.geometry.stressArea.si * 0.9 * 640e6) / (1 + 3 * torsion ** 2)
     expect(wrong / result.preload.si).toBeLessThan(0.87)
   })
@@ -78,16 +125,29 @@ describe('tightening torque by the exact form', () => {
 
   test('torque rises and preload falls with friction; both are linear in the yield stress; head friction leaves the preload', () => {
     fc.assert(
-      fc.property(fc.double({min: 0.03, max: 0.5, noNaN: true}), fc.double({min: 1.01, max: 1.2, noNaN: true}), fc.double({min: 200, max: 1000, noNaN: true}), (friction, more, stress) => {
-        const one = tighten('M12', newtonsPerSquareMillimetre(stress), friction)
-        const rougher = tighten('M12', newtonsPerSquareMillimetre(stress), friction * more)
-        const stronger = tighten('M12', newtonsPerSquareMillimetre(stress * 2), friction)
-        expect(rougher.preload.si).toBeLessThan(one.preload.si)
-        expect(rougher.torque.si).toBeGreaterThan(one.torque.si)
-        expect(stronger.torque.si / one.torque.si).toBeCloseTo(2, 9)
-        const otherHead = tighteningTorque({thread: coarseThread('M12'), ...hexagonHead('M12'), yieldStress: newtonsPerSquareMillimetre(stress), utilisation: percent(90), threadFriction: ratio(friction), headFriction: ratio(0.05), edition: '2003'})
-        expect(otherHead.preload.si).toBe(one.preload.si)
-      }),
+      fc.property(
+        fc.double({min: 0.03, max: 0.5, noNaN: true}),
+        fc.double({min: 1.01, max: 1.2, noNaN: true}),
+        fc.double({min: 200, max: 1000, noNaN: true}),
+        (friction, more, stress) => {
+          const one = tighten('M12', newtonsPerSquareMillimetre(stress), friction)
+          const rougher = tighten('M12', newtonsPerSquareMillimetre(stress), friction * more)
+          const stronger = tighten('M12', newtonsPerSquareMillimetre(stress * 2), friction)
+          expect(rougher.preload.si).toBeLessThan(one.preload.si)
+          expect(rougher.torque.si).toBeGreaterThan(one.torque.si)
+          expect(stronger.torque.si / one.torque.si).toBeCloseTo(2, 9)
+          const otherHead = tighteningTorque({
+            thread: coarseThread('M12'),
+            ...hexagonHead('M12'),
+            yieldStress: newtonsPerSquareMillimetre(stress),
+            utilisation: percent(90),
+            threadFriction: ratio(friction),
+            headFriction: ratio(0.05),
+            edition: '2003',
+          })
+          expect(otherHead.preload.si).toBe(one.preload.si)
+        },
+      ),
     )
   })
 
@@ -97,7 +157,16 @@ describe('tightening torque by the exact form', () => {
     [0.12, 0],
     [0.12, 101],
   ])('friction %d with utilisation %d %% is refused', (friction, utilisation) => {
-    const call = () => tighteningTorque({thread: coarseThread('M12'), ...hexagonHead('M12'), yieldStress: newtonsPerSquareMillimetre(640), utilisation: percent(utilisation), threadFriction: ratio(friction), headFriction: ratio(0.12), edition: '2003'})
+    const call = () =>
+      tighteningTorque({
+        thread: coarseThread('M12'),
+        ...hexagonHead('M12'),
+        yieldStress: newtonsPerSquareMillimetre(640),
+        utilisation: percent(utilisation),
+        threadFriction: ratio(friction),
+        headFriction: ratio(0.12),
+        edition: '2003',
+      })
     expect(call).toThrow(/^Unexpected (friction|utilisation)/u)
   })
 
