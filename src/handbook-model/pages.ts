@@ -47,7 +47,7 @@ export interface PageHead {
   readonly language: string
   /** The pump, on pages of a position. */
   readonly position?: PositionHead
-  /** Paths of sources this page was made from; a page counts as approved when all are (decision 44). */
+  /** Paths of sources this page was made from; a page counts as approved when all are. */
   readonly madeFrom: readonly string[]
 }
 
@@ -250,7 +250,7 @@ export interface BoundSection {
 
 export type BoundItem = BoundStep | BoundHold
 
-/** A caution ready to print; several of one step are one panel under the highest word (decision 31). */
+/** A caution ready to print; several of one step are one panel under the highest word. */
 export interface BoundCaution {
   readonly id: string
   /** Number on this page, by first use. */
@@ -470,7 +470,7 @@ export interface WordsPage {
   }[]
 }
 
-/** State of a page against the ledger (decision 5). */
+/** State of a page against the ledger. */
 export type PageState =
   | {readonly kind: 'draft'}
   | {

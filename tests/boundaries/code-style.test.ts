@@ -70,11 +70,19 @@ describe('a file of src', () => {
   })
 
   /** Longer, with the reason. */
-  const longer = new Map([['src/handbook-model/pages.ts', 'the models of all pages are read side by side']])
+  const longer = new Map([
+    [
+      'src/check/shapes/placed-shape.ts',
+      'one layer over the shape library: values, texts and maps report in one wording',
+    ],
+    ['src/compute/cofferdam-values.ts', 'the values of one test feed each other from top to bottom'],
+    ['src/compute/joint-values.ts', 'torque, its explanation and its table rows belong together'],
+    ['src/handbook-model/pages.ts', 'the models of all pages are read side by side'],
+  ])
 
   test('has at most 300 lines, or a reason written down here', () => {
     const long = [...sourceFiles, ...testFiles].filter((file) => file.text.split('\n').length > 301)
-    expect(long.map((file) => file.path)).toEqual([...longer.keys()])
+    expect(long.map((file) => file.path).sort()).toEqual([...longer.keys()])
   })
 
   test('explains each export in a comment of its own', () => {
