@@ -13,6 +13,8 @@ function clear(): void {
 
 function layOut(task: HTMLTableElement): void {
   clear()
+  const paper = document.querySelector('link[data-paper]')
+  paper?.setAttribute('media', 'all')
   const holder = element('div', 'sheets')
   document.body.append(holder)
   document.documentElement.classList.add('has-sheets')
@@ -36,6 +38,7 @@ function layOut(task: HTMLTableElement): void {
     if (inner && inner.scrollHeight > inner.clientHeight + 1) sheet.setAttribute('data-overflow', '')
   })
   for (const copied of Array.from(holder.querySelectorAll('[id]'))) copied.removeAttribute('id')
+  paper?.setAttribute('media', 'print')
 }
 
 function newTable(body: HTMLElement): HTMLTableElement {

@@ -4,6 +4,9 @@ import type {BoundText, HandbookPages, PageState} from '../handbook-model/pages.
 import {richText} from './rich-text.ts'
 import {type PageView, pageView} from './views.ts'
 
+/** Styles of paper, a file of their own: linked for print, and for all media while sheets are measured. */
+const paperStyles = 'styles/paper.css'
+
 /** What rendering needs besides the page models. */
 export interface RenderInput {
   readonly pages: HandbookPages
@@ -34,7 +37,7 @@ export function renderHandbook(input: RenderInput): readonly RenderedFile[] {
       throw new Error(`Unexpected page \`${page.head.id}\` without a state, expected one for every page`)
     return file(page.head.path, shell(pageView(page, input.pages, state)))
   })
-  const styles = [...input.templates].filter(([path]) => path.startsWith('styles/')).map(([, text]) => text)
+  const styles = [...input.templates].filter(([path]) => path.startsWith('styles/') && path !== paperStyles).map(([, text]) => text)
   const issue = engine.compile('{{> issue}}', {preventIndent: true})({
     issue: input.issue,
     vessel: input.pages.vessel,
@@ -42,6 +45,7 @@ export function renderHandbook(input: RenderInput): readonly RenderedFile[] {
   return [
     ...pages,
     file('assets/site.css', styles.join('\n')),
+    file('assets/paper.css', input.templates.get(paperStyles) ?? ''),
     file('assets/head.js', input.runtime.head),
     file('assets/page.js', input.runtime.page),
     file('hub/store.js', input.runtime.hub),

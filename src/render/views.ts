@@ -1,12 +1,5 @@
 import {tankPlan} from '../figures/tank-plan.ts'
-import type {
-  BoundItem,
-  BoundSection,
-  HandbookPages,
-  Page,
-  PageState,
-  VesselHead,
-} from '../handbook-model/pages.ts'
+import type {BoundCaution, BoundItem, BoundPart, BoundSection, BoundText, HandbookPages, Page, PageState, VesselHead} from '../handbook-model/pages.ts'
 import {interfaceWords, spokenCode} from './words-en.ts'
 
 /** State of a page in words. */
@@ -36,8 +29,14 @@ export interface PageView {
 /** What never splits over sheets: a heading with its cautions, or one step or hold point. */
 export interface UnitView {
   readonly heading?: {readonly id: string; readonly title: string}
-  readonly section?: BoundSection
+  readonly intro?: readonly BoundText[]
+  readonly cautions?: readonly BoundCaution[]
+  /** True for the first caution of a section, which says that they hold for all of it. */
+  readonly ofSection?: boolean
   readonly item?: BoundItem
+  /** True when the step's further parts follow in units of their own. */
+  readonly goesOn?: boolean
+  readonly more?: {readonly number: number; readonly parts: readonly BoundPart[]}
 }
 
 /** Makes a page ready for its template; only strings, lists and links are left. */
@@ -66,12 +65,32 @@ export function pageView(page: Page, handbook: HandbookPages, state: PageState):
   }
 }
 
+/** Parts that stay with the instruction of their step; further ones may go over to the next sheet. */
+const partsWithInstruction = 1
+
+/** Further parts that go to a sheet together. */
+const partsInNext = 2
+
 function unitsOf(section: BoundSection): readonly UnitView[] {
   const heading = {id: section.id, title: section.title}
-  const items = section.items.map((item): UnitView => ({item}))
-  if (section.cautions.length > 0 || section.intro.length > 0) return [{heading, section}, ...items]
+  const items = section.items.flatMap(unitsOfItem)
+  const [firstCaution, ...cautions] = section.cautions
+  if (firstCaution || section.intro.length > 0) {
+    const head: UnitView = {heading, intro: section.intro, cautions: firstCaution ? [firstCaution] : [], ofSection: firstCaution !== undefined}
+    return [head, ...cautions.map((one): UnitView => ({cautions: [one]})), ...items]
+  }
   const [first, ...rest] = items
   return first ? [{heading, ...first}, ...rest] : []
+}
+
+/** A step with its cautions and first parts, then its further parts in pairs: a caution never leaves its step, and no unit outgrows a sheet. */
+function unitsOfItem(item: BoundItem): readonly UnitView[] {
+  if (item.kind === 'hold' || item.parts.length <= partsWithInstruction) return [{item}]
+  const units: UnitView[] = [{item: {...item, parts: item.parts.slice(0, partsWithInstruction)}, goesOn: true}]
+  for (let index = partsWithInstruction; index < item.parts.length; index += partsInNext) {
+    units.push({more: {number: item.number, parts: item.parts.slice(index, index + partsInNext)}})
+  }
+  return units
 }
 
 function stateView(state: PageState): StateView {
