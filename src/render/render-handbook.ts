@@ -37,7 +37,9 @@ export function renderHandbook(input: RenderInput): readonly RenderedFile[] {
       throw new Error(`Unexpected page \`${page.head.id}\` without a state, expected one for every page`)
     return file(page.head.path, shell(pageView(page, input.pages, state)))
   })
-  const styles = [...input.templates].filter(([path]) => path.startsWith('styles/') && path !== paperStyles).map(([, text]) => text)
+  const styles = [...input.templates]
+    .filter(([path]) => path.startsWith('styles/') && path !== paperStyles)
+    .map(([, text]) => text)
   const issue = engine.compile('{{> issue}}', {preventIndent: true})({
     issue: input.issue,
     vessel: input.pages.vessel,

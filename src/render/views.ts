@@ -1,5 +1,16 @@
 import {tankPlan} from '../figures/tank-plan.ts'
-import type {BoundCaution, BoundItem, BoundPart, BoundSection, BoundText, HandbookPages, Page, PageState, VesselHead} from '../handbook-model/pages.ts'
+import type {
+  BoundCaution,
+  BoundItem,
+  BoundPart,
+  BoundSection,
+  BoundStep,
+  BoundText,
+  HandbookPages,
+  Page,
+  PageState,
+  VesselHead,
+} from '../handbook-model/pages.ts'
 import {interfaceWords, spokenCode} from './words-en.ts'
 
 /** State of a page in words. */
@@ -65,8 +76,10 @@ export function pageView(page: Page, handbook: HandbookPages, state: PageState):
   }
 }
 
-/** Parts that stay with the instruction of their step; further ones may go over to the next sheet. */
-const partsWithInstruction = 1
+/** Parts that stay with the instruction of their step; further ones may go over to the next sheet. A step under many cautions keeps none. */
+function partsWithInstruction(item: BoundStep): number {
+  return item.cautions.length > 2 ? 0 : 1
+}
 
 /** Further parts that go to a sheet together. */
 const partsInNext = 2
@@ -76,7 +89,12 @@ function unitsOf(section: BoundSection): readonly UnitView[] {
   const items = section.items.flatMap(unitsOfItem)
   const [firstCaution, ...cautions] = section.cautions
   if (firstCaution || section.intro.length > 0) {
-    const head: UnitView = {heading, intro: section.intro, cautions: firstCaution ? [firstCaution] : [], ofSection: firstCaution !== undefined}
+    const head: UnitView = {
+      heading,
+      intro: section.intro,
+      cautions: firstCaution ? [firstCaution] : [],
+      ofSection: firstCaution !== undefined,
+    }
     return [head, ...cautions.map((one): UnitView => ({cautions: [one]})), ...items]
   }
   const [first, ...rest] = items
@@ -85,9 +103,10 @@ function unitsOf(section: BoundSection): readonly UnitView[] {
 
 /** A step with its cautions and first parts, then its further parts in pairs: a caution never leaves its step, and no unit outgrows a sheet. */
 function unitsOfItem(item: BoundItem): readonly UnitView[] {
-  if (item.kind === 'hold' || item.parts.length <= partsWithInstruction) return [{item}]
-  const units: UnitView[] = [{item: {...item, parts: item.parts.slice(0, partsWithInstruction)}, goesOn: true}]
-  for (let index = partsWithInstruction; index < item.parts.length; index += partsInNext) {
+  const kept = item.kind === 'step' ? partsWithInstruction(item) : 0
+  if (item.kind === 'hold' || item.parts.length <= kept) return [{item}]
+  const units: UnitView[] = [{item: {...item, parts: item.parts.slice(0, kept)}, goesOn: true}]
+  for (let index = kept; index < item.parts.length; index += partsInNext) {
     units.push({more: {number: item.number, parts: item.parts.slice(index, index + partsInNext)}})
   }
   return units

@@ -3,7 +3,7 @@ import {mkdtempSync, writeFileSync} from 'node:fs'
 import {tmpdir} from 'node:os'
 import {join} from 'node:path'
 import {describe, expect, test} from 'vitest'
-import {startChromium, startFirefox} from '../offline/browsers.ts'
+import {type DrivenBrowser, startChromium, startFirefox} from '../offline/browsers.ts'
 import {addressOf, copyToOddFolder} from '../offline/odd-folder.ts'
 
 const folder = copyToOddFolder()
@@ -19,6 +19,16 @@ function pagesOf(pdf: Uint8Array): readonly string[] {
     .filter((page) => page !== '')
 }
 
+/** No step or caution outgrows its sheet. */
+async function expectNoOverflow(browser: DrivenBrowser, procedure: string): Promise<void> {
+  const visit = await browser.visit(addressOf(folder, `p/4s/${procedure}.html`))
+  const sheets = await visit.evaluate(
+    'dispatchEvent(new Event("beforeprint")), [document.querySelectorAll(".sheet").length, document.querySelectorAll("[data-overflow]").length].join(" ")',
+  )
+  expect(sheets, procedure).toMatch(/^\d+ 0$/u)
+  await visit.done()
+}
+
 /** The longest and the shortest procedure of the demonstration. */
 const printed = ['wear-rings', 'restoration'] as const
 
@@ -31,6 +41,7 @@ describe.each([
   test('prints identity on every sheet of the longest and the shortest procedure', async () => {
     const browser = await start()
     for (const procedure of printed) {
+      if (scripts) await expectNoOverflow(browser, procedure)
       const sheets = pagesOf(await browser.print(addressOf(folder, `p/4s/${procedure}.html`)))
       expect(sheets.length, procedure).toBeGreaterThan(3)
       const named = scripts
