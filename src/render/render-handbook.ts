@@ -64,7 +64,7 @@ function makeEngine(templates: ReadonlyMap<string, string>): typeof Handlebars {
   const engine = Handlebars.create()
   for (const [path, text] of templates) {
     const name = /^(?:pages|parts)\/(.+)\.hbs$/u.exec(path)?.[1]
-    if (name !== undefined) engine.registerPartial(name, text)
+    if (name !== undefined) engine.registerPartial(name, text.replace(/>\n</gu, '><'))
     const sign = /^signs\/(.+)\.svg$/u.exec(path)?.[1]
     if (sign !== undefined) engine.registerPartial(`sign-${sign}`, text.trim())
   }
