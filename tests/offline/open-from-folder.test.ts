@@ -32,17 +32,15 @@ describe.each([
     }
   })
 
-  test.runIf(name.endsWith('with scripts'))(
-    'cannot fetch a neighbour file, as the browser of a crew cannot',
-    async () => {
+  if (name.endsWith('with scripts'))
+    test('cannot fetch a neighbour file, as the browser of a crew cannot', async () => {
       const visit = await browser.visit(addressOf(folder, 'hub/store.html'))
       const fetched = await visit.evaluate(
         'new Promise((done) => { const asked = new XMLHttpRequest(); asked.onload = () => done("read"); asked.onerror = () => done("refused"); try { asked.open("GET", "store.js"); asked.send() } catch (fault) { done("refused") } })',
       )
       expect(fetched).toBe('refused')
       await visit.done()
-    },
-  )
+    })
 })
 
 test('night travels in the links, and a page at 320 px scrolls one way only', async () => {
