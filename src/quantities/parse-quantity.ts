@@ -39,10 +39,14 @@ export function parseQuantity<K extends QuantityKind>(text: string, kinds: reado
     return {ok: false, reason: `Unexpected negative value \`${text}\`, expected zero or more`}
   }
   if (!Number.isFinite(value)) return {ok: false, reason: `Unexpected \`${text}\`, expected a finite number`}
+  const si = value * unit.factor + unit.offset
+  if (unit.kind === 'temperature' && si < 0) {
+    return {ok: false, reason: `Unexpected \`${text}\` below absolute zero, expected a temperature above it`}
+  }
   return {
     ok: true,
     written: {
-      quantity: quantityOf(unit.kind, value * unit.factor + unit.offset),
+      quantity: quantityOf(unit.kind, si),
       figure: `${negative ? '−' : ''}${digits}`,
       unit: unit.symbol,
     },

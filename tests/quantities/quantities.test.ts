@@ -23,6 +23,7 @@ describe('reading a quantity', () => {
     ['5 um', 'length', 5e-6, '5 µm'],
     ['-0.035 bar(g)', 'gauge-pressure', -3500, '−0.035 bar(g)'],
     ['20 °C', 'temperature', 293.15, '20 °C'],
+    ['-273.15 °C', 'temperature', 0, '−273.15 °C'],
     ['65 %', 'ratio', 0.65, '65 %'],
     ['8', 'count', 8, '8'],
   ])('`%s` is a %s and prints in its proper form', (text, kind, si, printed) => {
@@ -42,6 +43,7 @@ describe('reading a quantity', () => {
     ['0.3', 'length', 'Unexpected `0.3` without a unit'],
     ['1,5 mm', 'length', 'Unexpected unit `,5 mm`'],
     ['', 'length', 'Unexpected ``'],
+    ['-273.16 °C', 'temperature', 'Unexpected `-273.16 °C` below absolute zero'],
   ])('`%s` is refused as %s with what is expected', (text, kind, reason) => {
     const parsed = parseQuantity(text, [kind])
     expect(parsed.ok).toBe(false)

@@ -1,3 +1,4 @@
+import {printedText, printQuantity} from '../../quantities/print-quantity.ts'
 import {type Quantity, quantityOf} from '../../quantities/quantity.ts'
 import type {CalculationNote} from '../calculation-note.ts'
 
@@ -53,7 +54,7 @@ export function runningClearance(input: {
   const smallest = Math.min(...bores) - Math.max(...hubs)
   if (smallest < 0) {
     throw new RangeError(
-      `Unexpected hub of ${Math.max(...hubs) * 1000} mm in a bore of ${Math.min(...bores) * 1000} mm, expected hubs smaller than bores`,
+      `Unexpected hub of ${inMillimetres(Math.max(...hubs))} in a bore of ${inMillimetres(Math.min(...bores))}, expected hubs smaller than bores`,
     )
   }
   return {
@@ -63,6 +64,10 @@ export function runningClearance(input: {
     boreOvality: quantityOf('length', Math.max(...bores) - Math.min(...bores)),
     hubOvality: quantityOf('length', Math.max(...hubs) - Math.min(...hubs)),
   }
+}
+
+function inMillimetres(metres: number): string {
+  return printedText(printQuantity(quantityOf('length', metres), 'mm', 3))
 }
 
 function mean(values: readonly number[]): number {

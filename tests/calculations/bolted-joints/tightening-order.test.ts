@@ -52,6 +52,10 @@ describe('tightening order', () => {
     },
   )
 
+  test('one and two bolts go in the order of their numbers', () => {
+    expect([tighteningOrder(1), tighteningOrder(2)]).toEqual([[1], [1, 2]])
+  })
+
   test.each([0, 49, 2.5])('a count of %d is refused', (bolts) => {
     expect(() => tighteningOrder(bolts)).toThrow('expected a whole number from 1 to 48')
   })

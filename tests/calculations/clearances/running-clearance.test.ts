@@ -44,9 +44,12 @@ describe('running clearance', () => {
   })
 
   test('a hub larger than the bore and an empty list are refused', () => {
-    expect(() => runningClearance({bores: [millimetres(200)], hubs: [millimetres(200.1)]})).toThrow(
-      'expected hubs smaller than bores',
-    )
+    expect(() =>
+      runningClearance({
+        bores: [200.02, 200.5].map(millimetres),
+        hubs: [199.9, 200.07].map(millimetres),
+      }),
+    ).toThrow('Unexpected hub of 200.070 mm in a bore of 200.020 mm, expected hubs smaller than bores')
     expect(() => runningClearance({bores: [], hubs: [millimetres(200)]})).toThrow(
       'expected at least one bore and one hub',
     )
