@@ -3,6 +3,7 @@ import type {Quantity, QuantityKind} from '../quantities/quantity.ts'
 
 /** Words `key=value` of one calculation, asked for by key; a wrong word throws a `RangeError` that says what is expected. */
 export interface CalculationWords {
+  has(key: string): boolean
   text(key: string): string
   optionalText(key: string, otherwise: string): string
   quantity<K extends QuantityKind>(key: string, kind: K): Quantity<K>
@@ -23,6 +24,7 @@ export function calculationWords(words: ReadonlyMap<string, string>): Calculatio
     return parsed.written.quantity
   }
   return {
+    has: (key) => words.has(key),
     text,
     optionalText: (key, otherwise) => words.get(key) ?? otherwise,
     quantity: (key, kind) => parse(key, text(key), kind),

@@ -1,6 +1,7 @@
 import {nearestWord} from '../check/nearest-word.ts'
 import {printedText} from '../quantities/print-quantity.ts'
-import {type ListedCalculation, listedCalculations, type ResultLine} from './calculate-list.ts'
+import {type ListedCalculation, listedCalculations} from './calculate-list.ts'
+import type {CalculationRun} from './calculate-result.ts'
 import {calculationWords} from './calculate-words.ts'
 import type {Outcome} from './outcome.ts'
 
@@ -15,28 +16,34 @@ export function runCalculate(words: readonly string[], json: boolean): Outcome {
       `Unexpected calculation \`${name}\`, expected \`${nearestWord(name, names)}\` or another of ${names.join(', ')}`,
     )
   }
-  const inputs = new Map(
-    rest.map((word): [string, string] => [word.split('=')[0] ?? '', word.slice(word.indexOf('=') + 1)]),
-  )
-  const known = [...calculation.keys, ...calculation.optionalKeys]
-  for (const word of rest) {
-    const [key = ''] = word.split('=')
-    if (!word.includes('=') || !known.includes(key))
-      return used(
-        `Unexpected \`${word}\`, expected \`${nearestWord(key, known)}=…\` or another of ${known.join(', ')}`,
-      )
-  }
+  if (rest.includes('--help')) return {exitStatus: 0, out: listLine(calculation), err: ''}
+  const refusal = refusalOf(rest, [...calculation.keys, ...calculation.optionalKeys])
+  if (refusal !== undefined) return used(refusal)
+  const inputs = new Map(rest.map((word) => [keyOf(word), word.slice(word.indexOf('=') + 1)]))
   try {
-    const results = calculation.run(calculationWords(inputs))
-    return {
-      exitStatus: 0,
-      out: json ? jsonText(calculation, inputs, results) : resultText(calculation, inputs, results),
-      err: '',
-    }
+    const run = calculation.run(calculationWords(inputs))
+    return {exitStatus: 0, out: json ? jsonText(inputs, run) : resultText(inputs, run), err: ''}
   } catch (error) {
     if (error instanceof RangeError) return used(error.message)
     throw error
   }
+}
+
+function keyOf(word: string): string {
+  return word.split('=', 1)[0] ?? ''
+}
+
+/** Why words cannot be used: a key that is not known, or one given twice. */
+function refusalOf(words: readonly string[], known: readonly string[]): string | undefined {
+  const seen = new Set<string>()
+  for (const word of words) {
+    const key = keyOf(word)
+    if (!word.includes('=') || !known.includes(key))
+      return `Unexpected \`${word}\`, expected \`${nearestWord(key, known)}=…\` or another of ${known.join(', ')}`
+    if (seen.has(key)) return `Unexpected second \`${word}\`, expected \`${key}=\` once`
+    seen.add(key)
+  }
+  return undefined
 }
 
 function used(reason: string): Outcome {
@@ -55,55 +62,47 @@ function listText(json: boolean): string {
       null,
       2,
     )}\n`
-  return listedCalculations
-    .map(
-      (one) =>
-        `${one.note.name} ${one.keys.map((key) => `${key}=`).join(' ')} ${one.optionalKeys.map((key) => `[${key}=]`).join(' ')}\n    ${one.note.words}\n`,
-    )
-    .join('')
+  return listedCalculations.map(listLine).join('')
 }
 
-function statusText(calculation: ListedCalculation): string {
-  return calculation.note.sources
-    .map((one) => `${one.title}, edition ${one.edition}; known: ${one.howKnown}; status ${one.status}`)
-    .join('\n    ')
+function listLine({note, keys, optionalKeys}: ListedCalculation): string {
+  const asked = [...keys.map((key) => `${key}=`), ...optionalKeys.map((key) => `[${key}=]`)]
+  return `${note.name} ${asked.join(' ')}\n    ${note.words}\n`
 }
 
-function resultText(
-  calculation: ListedCalculation,
-  inputs: ReadonlyMap<string, string>,
-  results: readonly ResultLine[],
-): string {
-  const {note} = calculation
+function resultText(inputs: ReadonlyMap<string, string>, {results, taken, note}: CalculationRun): string {
+  const notGiven = taken.map((one) => `    ${one.name} = ${printedText(one)}`)
   return [
     ...results.map((one) => `${one.name} = ${printedText(one)}`),
     'formula:',
     ...note.formula.map((one) => `    ${one}`),
     'inputs:',
     ...[...inputs].map(([key, value]) => `    ${key} = ${value}`),
+    ...(notGiven.length > 0 ? ['taken where nothing was given:', ...notGiven] : []),
     'source:',
-    `    ${statusText(calculation)}`,
+    ...note.sources.map(
+      (one) => `    ${one.title}, edition ${one.edition}; known: ${one.howKnown}; status ${one.status}`,
+    ),
     `valid for: ${note.validFor}`,
     '',
   ].join('\n')
 }
 
-function jsonText(
-  calculation: ListedCalculation,
-  inputs: ReadonlyMap<string, string>,
-  results: readonly ResultLine[],
-): string {
-  const {note} = calculation
+/** The object for machines; its inputs hold what was given and what was taken where nothing was given. */
+function jsonText(inputs: ReadonlyMap<string, string>, {results, taken, note}: CalculationRun): string {
   return `${JSON.stringify(
     {
       name: note.name,
-      inputs: Object.fromEntries(inputs),
+      inputs: {
+        ...Object.fromEntries(taken.map((one) => [one.name, printedText(one)])),
+        ...Object.fromEntries(inputs),
+      },
       results: Object.fromEntries(
         results.map((one) => [one.name, {value: one.value, unit: one.unit, printed: printedText(one)}]),
       ),
       formula: note.formula,
       source: note.sources,
-      status: note.sources.map((one) => one.status).join(', '),
+      status: [...new Set(note.sources.map((one) => one.status))].join(', '),
     },
     null,
     2,

@@ -1,5 +1,6 @@
 import {millimetres, newtonsPerSquareMillimetre} from '../../quantities/named-units.ts'
 import type {Quantity} from '../../quantities/quantity.ts'
+import type {NotedSource} from '../calculation-note.ts'
 
 /** Bearing diameter of hexagon heads and medium hole, in mm. Source: ISO 4014 class A (from memory) and ISO 273 medium (read in a file). M14 as the printed torque tables imply. */
 const heads: ReadonlyMap<string, readonly [number, number]> = new Map([
@@ -29,6 +30,27 @@ const classes: ReadonlyMap<
   ['A4-70', {upTo16: 450, above16: 450, most: 20}],
   ['A4-80', {upTo16: 600, above16: 600, most: 20}],
 ])
+
+/** Where bearing diameters and holes come from. */
+export const headSources: readonly NotedSource[] = [
+  {
+    title: 'ISO 4014 class A, bearing diameter of the head; M14 as the printed torque tables imply',
+    edition: 'unknown',
+    howKnown: 'memory',
+    status: 'unknown',
+  },
+  {title: 'ISO 273 medium series, hole', edition: 'unknown', howKnown: 'read', status: 'unknown'},
+]
+
+/** Where the yield stress of a class comes from. */
+export const classSources: readonly NotedSource[] = [
+  {
+    title: 'ISO 898-1 and ISO 3506-1, yield or proof stress of the class',
+    edition: 'unknown',
+    howKnown: 'reprint',
+    status: 'unknown',
+  },
+]
 
 /** Property classes that the library holds. */
 export const heldClasses: readonly string[] = [...classes.keys()]

@@ -32,21 +32,38 @@ export interface TighteningResult {
   readonly combinedUtilisation: Quantity<'ratio'>
 }
 
-export const tighteningTorqueNote: CalculationNote = {
-  name: 'tightening-torque',
-  words:
-    'the preload at which tension and torsion together use the stated share of the yield stress, and the torque that gives this preload against thread and head friction',
-  formula: [
-    'tan φ = P/(π·d2)',
-    'ρ′ = atan(µG/cos 30°)',
-    'FM = As·ν·Rp0.2/√(1 + 3·[3/2·(d2/d0)·tan(φ + ρ′)]²)',
-    'DKm = (dw + dh)/2',
-    'MA = FM·[d2/2·tan(φ + ρ′) + µK·DKm/2]',
-  ],
-  sources: [
-    {title: 'VDI 2230 part 1, exact form', edition: '2003 and later', howKnown: 'memory', status: 'unknown'},
-  ],
-  validFor: 'metric bolts with the plain shank not thinner than the stress diameter, tightened by torque',
+/** The calculation by the edition of 2003 and later. */
+export const tighteningTorqueNote: CalculationNote = tighteningTorqueNoteOf('2003')
+
+/**
+ * The calculation explained as one edition has it: factor of the torsion and edition are those of the printed torque.
+ *
+ * Source: VDI 2230 part 1; from memory.
+ * Valid for: both editions.
+ */
+export function tighteningTorqueNoteOf(edition: TorqueEdition): CalculationNote {
+  const factor = edition === '2003' ? '3/2' : '2'
+  return {
+    name: 'tightening-torque',
+    words:
+      'the preload at which tension and torsion together use the stated share of the yield stress, and the torque that gives this preload against thread and head friction',
+    formula: [
+      'tan φ = P/(π·d2)',
+      'ρ′ = atan(µG/cos 30°)',
+      `FM = As·ν·Rp0.2/√(1 + 3·[${factor}·(d2/d0)·tan(φ + ρ′)]²)`,
+      'DKm = (dw + dh)/2',
+      'MA = FM·[d2/2·tan(φ + ρ′) + µK·DKm/2]',
+    ],
+    sources: [
+      {
+        title: 'VDI 2230 part 1, exact form',
+        edition: edition === '2003' ? '2003 and later' : '1986',
+        howKnown: 'memory',
+        status: edition === '2003' ? 'unknown' : 'superseded',
+      },
+    ],
+    validFor: 'metric bolts with the plain shank not thinner than the stress diameter, tightened by torque',
+  }
 }
 
 /**
