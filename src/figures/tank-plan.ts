@@ -44,9 +44,7 @@ export function tankPlan(input: {
   const middle = breadth / 2
   const outline = `M4 ${middle}Q${bow * 0.5} 14 ${bow} 4H${bow + width + stern * 0.5}Q${total - 4} 8 ${total - 4} ${middle}Q${total - 4} ${breadth - 8} ${bow + width + stern * 0.5} ${breadth - 4}H${bow}Q${bow * 0.5} ${breadth - 14} 4 ${middle}Z`
   const hatch = `<defs><pattern id="${input.name}-hatch" width="10" height="10" patternUnits="userSpaceOnUse" patternTransform="rotate(45)"><path class="plan-hatch" d="M0 0V10"/></pattern></defs>`
-  const role = input.small
-    ? `role="img" aria-label="${alternative}"`
-    : `role="group" aria-label="${alternative}"`
+  const role = `role="${input.small ? 'img' : 'group'}" aria-label="${escaped(alternative)}"`
   return {
     svg: `<svg class="plan" viewBox="0 0 ${total} ${breadth}" ${role}>${hatch}<path class="plan-hull" d="${outline}"/>${cells}</svg>`,
     alternative,
@@ -65,7 +63,7 @@ function cellOf(tank: PlanShape, marked: boolean, name: string, small: boolean):
   const lines = words
     .map(
       (word, index) =>
-        `<tspan x="${round(x + w / 2)}" dy="${index === 0 ? round((1 - words.length) * 11) : '24'}">${word}</tspan>`,
+        `<tspan x="${round(x + w / 2)}" dy="${index === 0 ? round((1 - words.length) * 11) : '24'}">${escaped(word)}</tspan>`,
     )
     .join('')
   const label =
@@ -75,5 +73,14 @@ function cellOf(tank: PlanShape, marked: boolean, name: string, small: boolean):
   const cell = `${box}${label}`
   return tank.address === undefined || small
     ? cell
-    : `<a class="plan-link" href="${tank.address}" aria-label="Pump ${tank.tag}">${cell}</a>`
+    : `<a class="plan-link" href="${escaped(tank.address)}" aria-label="Pump ${escaped(tank.tag)}">${cell}</a>`
+}
+
+/** A figure is printed as it is, so that what an author wrote is escaped here. */
+function escaped(text: string): string {
+  return text
+    .replaceAll('&', '&amp;')
+    .replaceAll('<', '&lt;')
+    .replaceAll('>', '&gt;')
+    .replaceAll('"', '&quot;')
 }

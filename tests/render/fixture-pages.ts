@@ -1,0 +1,236 @@
+import type {HandbookPages, Page, VesselHead} from '../../src/handbook-model/pages.ts'
+import {libraryPages} from './fixture-library-pages.ts'
+import {
+  bound,
+  caution,
+  cautionLine,
+  everyPart,
+  head,
+  limit,
+  link,
+  points,
+  text,
+  unknownValue,
+  value,
+} from './fixture-parts.ts'
+
+const vessel: VesselHead = {
+  id: 'vessel-a',
+  name: text('vessel-name'),
+  hullNumber: '0937241',
+  issuer: text('issuer'),
+  contact: [text('contact-a'), text('contact-b')],
+  owner: text('owner'),
+  approvedBy: text('approver'),
+  demonstration: true,
+  tanks: [
+    {
+      id: '4s',
+      tag: '4S',
+      left: 10,
+      right: 20,
+      top: 0,
+      bottom: 50,
+      position: {id: '4s', tag: '4S', path: 'p/4s/index.html'},
+    },
+    {id: '4p', tag: '4P', left: 10, right: 20, top: 50, bottom: 100},
+  ],
+  language: 'en',
+}
+
+const danger = caution(1, 'DANGER')
+const warning = caution(2, 'WARNING')
+const dirt = caution(3, 'NOTICE')
+const procedureLine = {
+  link: link('to-procedure', 'p/4s/wear.html', 'take-off'),
+  people: text('line-people'),
+  hours: text('line-hours'),
+  competence: text('line-competence'),
+}
+const toolLine = {
+  id: 'wrench',
+  title: text('tool-title'),
+  size: text('tool-size'),
+  note: text('tool-note'),
+  link: link('to-tool', 'tools.html', 'wrench'),
+}
+const partLine = {
+  id: 'ring',
+  title: text('part-title'),
+  size: text('part-size'),
+  quantity: text('part-quantity'),
+  note: text('part-note'),
+  balloon: text('balloon'),
+  link: link('to-part', 'parts.html', 'ring'),
+}
+const usedIn = [link('used-in', 'p/4s/wear.html', 'take-off')]
+
+const procedure: Page = {
+  kind: 'procedure',
+  head: head('p/4s/wear.html'),
+  activity: text('activity'),
+  performedBy: text('performed-by'),
+  supervisedBy: text('supervised-by'),
+  competence: text('competence'),
+  people: text('people'),
+  hours: text('hours'),
+  clearHeight: text('clear-height'),
+  weather: text('weather'),
+  permits: [text('permit')],
+  purpose: [bound('purpose')],
+  before: [bound('before')],
+  after: [bound('after')],
+  tools: [toolLine],
+  parts: [partLine],
+  records: [text('record')],
+  sections: [
+    {
+      id: 'enter',
+      title: text('section-enter'),
+      intro: [bound('intro')],
+      cautions: [danger, warning],
+      items: [
+        {
+          kind: 'hold',
+          id: 'nameplate',
+          variant: text('hold-variant'),
+          title: text('hold-title'),
+          text: [bound('hold-text')],
+          signedBy: text('signed-by'),
+          secondBy: text('second-by'),
+        },
+      ],
+    },
+    {
+      id: 'take-off',
+      title: text('section-take-off'),
+      intro: [],
+      cautions: [],
+      items: [
+        {
+          kind: 'step',
+          id: 'loosen',
+          number: 1,
+          variant: text('step-variant'),
+          cautions: [dirt],
+          recalls: [cautionLine(danger), cautionLine(warning)],
+          instruction: bound('instruction'),
+          parts: everyPart,
+        },
+        {
+          kind: 'step',
+          id: 'wipe',
+          number: 2,
+          cautions: [],
+          recalls: [],
+          instruction: bound('last-step'),
+          parts: [],
+        },
+      ],
+    },
+  ],
+  cautionsUsed: [danger, warning, dirt].map(cautionLine),
+  valuesUsed: [value('used')],
+}
+
+const job: Page = {
+  kind: 'job',
+  head: head('p/4s/job-service.html'),
+  purpose: text('job-purpose'),
+  interval: text('job-interval'),
+  intervalReason: text('job-reason'),
+  procedures: [procedureLine],
+  hours: text('job-hours'),
+  tools: [{...toolLine, aboard: text('tool-aboard'), usedIn: text('tool-used-in')}],
+  parts: [{...partLine, aboard: text('part-aboard'), usedIn: text('part-used-in')}],
+  asFound: [text('as-found')],
+  asLeft: [text('as-left')],
+  isolation: points('job'),
+  cautions: [cautionLine(danger)],
+}
+
+const position: Page = {
+  kind: 'position',
+  head: head('p/4s/index.html'),
+  description: text('description'),
+  intendedUse: text('intended-use'),
+  misuse: text('misuse'),
+  asFitted: [
+    {label: text('fitted-label'), text: text('fitted-text'), known: true},
+    {label: text('gap-label'), text: 'NOT KNOWN', known: false},
+  ],
+  components: [{label: text('component-label'), text: text('component-text')}],
+  ratings: [value('rating'), unknownValue('rating-gap')],
+  limits: [limit('position-limit')],
+  isolation: points('position'),
+  jobs: [
+    {
+      link: link('to-job', 'p/4s/job-service.html'),
+      purpose: text('to-job-purpose'),
+      interval: text('to-job-interval'),
+    },
+  ],
+  procedures: [procedureLine],
+  valuesPages: [link('to-values', 'p/4s/values.html')],
+}
+
+const explained: Page = {
+  kind: 'position-values',
+  head: head('p/4s/values.html'),
+  values: [
+    {
+      line: value('torque'),
+      words: text('words'),
+      formula: [text('formula')],
+      inputs: [
+        {
+          symbol: text('input-symbol'),
+          title: text('input-title'),
+          printed: text('input-printed'),
+          origin: text('input-origin'),
+        },
+      ],
+      steps: [
+        {
+          symbol: text('step-symbol'),
+          title: text('step-title'),
+          printed: text('step-printed'),
+          origin: text('step-origin'),
+        },
+      ],
+      missing: [],
+      rounding: text('rounding'),
+      sources: [
+        {
+          link: link('source-link', 'sources.html', 'standard'),
+          status: text('source-status'),
+          where: text('source-where'),
+        },
+      ],
+      usedIn,
+    },
+  ],
+}
+
+const start: Page = {
+  kind: 'start',
+  head: head('index.html'),
+  positions: [
+    {
+      link: link('to-pump', 'p/4s/index.html'),
+      serial: text('start-serial'),
+      design: text('start-design'),
+      notKnown: 3,
+    },
+  ],
+  jobs: [{title: text('start-job'), purpose: text('start-purpose'), interval: text('start-interval')}],
+  safety: [text('safety')],
+  particulars: [{label: text('particular-label'), text: text('particular-text')}],
+  locations: [text('location')],
+}
+
+/** A handbook of one pump with one page of each kind, every field filled with a text of its own. */
+export const fixture: HandbookPages = {
+  vessel,
+  pages: [start, position, procedure, job, explained, ...libraryPages],
+}

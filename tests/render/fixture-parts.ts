@@ -1,0 +1,196 @@
+import type {
+  BoundCaution,
+  BoundPart,
+  BoundText,
+  CautionLine,
+  IsolationLine,
+  LimitLine,
+  PageHead,
+  PageLink,
+  ValueLine,
+} from '../../src/handbook-model/pages.ts'
+
+/** A text that no template writes itself, with every letter that HTML would misread. */
+export const text = (name: string): string => `${name} <b> & "mark" ${name}-end`
+
+/** A text of one inline. */
+export const bound = (name: string): BoundText => [{kind: 'text', text: text(name)}]
+
+/** A link to an element of a page that the fixture has. */
+export const link = (name: string, path: string, fragment?: string): PageLink => ({
+  text: text(name),
+  path,
+  ...(fragment === undefined ? {} : {fragment}),
+})
+
+/** A value that is known. */
+export const value = (id: string, more: Partial<ValueLine> = {}): ValueLine => ({
+  id,
+  title: text(`${id}-title`),
+  figure: '48',
+  unit: 'N·m',
+  known: true,
+  more: [text(`${id}-more`)],
+  condition: text(`${id}-condition`),
+  basis: text(`${id}-basis`),
+  mark: text(`${id}-mark`),
+  link: link(`${id}-link`, 'p/4s/values.html', 'torque'),
+  ...more,
+})
+
+/** A value that nobody knows. */
+export const unknownValue = (id: string): ValueLine =>
+  value(id, {
+    figure: 'NOT KNOWN',
+    unit: '',
+    known: false,
+    more: [],
+    condition: text(`${id}-missing`),
+    mark: '',
+  })
+
+/** A caution under a number of the page. */
+export const caution = (number: number, word: BoundCaution['word']): BoundCaution => ({
+  id: `caution-${number}`,
+  number,
+  word,
+  title: text(`caution-${number}-title`),
+  hazard: text(`hazard-${number}`),
+  consequence: text(`consequence-${number}`),
+  avoid: [text(`avoid-${number}-a`), text(`avoid-${number}-b`)],
+  protection: [text(`protection-${number}`)],
+  link: link(`caution-${number}-link`, 'cautions.html', 'dirt'),
+})
+
+/** A caution as one line. */
+export const cautionLine = ({number, word, title, link: to}: BoundCaution): CautionLine => ({
+  number,
+  word,
+  title,
+  link: to,
+})
+
+/** A limit with its action. */
+export const limit = (id: string): LimitLine => ({
+  id,
+  title: text(`${id}-title`),
+  limit: text(`${id}-limit`),
+  known: true,
+  outside: 'RENEW',
+  action: text(`${id}-action`),
+  because: text(`${id}-because`),
+})
+
+/** A point to isolate, and a role without a point. */
+export const points = (name: string): readonly IsolationLine[] => {
+  const point: IsolationLine = {
+    id: `${name}-point`,
+    role: text(`${name}-role`),
+    tag: text(`${name}-tag`),
+    medium: text(`${name}-medium`),
+    kind: 'valve',
+    normal: text(`${name}-normal`),
+    isolated: text(`${name}-isolated`),
+    where: text(`${name}-where`),
+    lock: text(`${name}-lock`),
+    proof: text(`${name}-proof`),
+    restoredWith: text(`${name}-restored`),
+    noneBecause: '',
+  }
+  const blank = {tag: '', medium: '', kind: '', normal: '', isolated: '', where: '', lock: '', proof: ''}
+  return [
+    point,
+    {
+      ...blank,
+      id: `${name}-none`,
+      role: text(`${name}-none-role`),
+      restoredWith: '',
+      noneBecause: text(`${name}-none-because`),
+    },
+  ]
+}
+
+/** One part of a step of every kind. */
+export const everyPart: readonly BoundPart[] = [
+  {kind: 'note', text: bound('note')},
+  {kind: 'value', variant: text('value-variant'), line: value('plate')},
+  {kind: 'value', line: unknownValue('unknown-plate')},
+  {
+    kind: 'reading',
+    id: 'ring-bore',
+    variant: text('reading-variant'),
+    title: text('reading-title'),
+    phase: 'as-found',
+    unit: 'mm diametral',
+    stations: [text('station-a'), text('station-b')],
+    instrument: text('instrument'),
+    formula: '',
+    limits: [limit('renewal')],
+  },
+  {
+    kind: 'reading',
+    id: 'ring-gap',
+    title: text('derived-title'),
+    phase: 'as-left',
+    unit: 'mm diametral',
+    stations: [],
+    instrument: '',
+    formula: text('derived-formula'),
+    limits: [limit('minimum')],
+  },
+  {kind: 'wait', id: 'settle', least: value('least'), missed: text('missed')},
+  {kind: 'repeat', until: text('until'), boxes: 4},
+  {
+    kind: 'alternatives',
+    id: 'which',
+    items: [
+      {id: 'which-a', variant: text('choice-variant'), text: bound('choice-a')},
+      {id: 'which-b', text: bound('choice-b')},
+    ],
+  },
+  {kind: 'second-person', id: 'seen', what: text('seen')},
+  {
+    kind: 'figure',
+    variant: text('figure-variant'),
+    figure: {
+      id: 'order',
+      svg: '<svg class="figure" viewBox="0 0 9 9" role="img" aria-label="order"></svg>',
+      alternative: 'order',
+      caption: text('caption'),
+      data: text('figure-data'),
+    },
+  },
+  {kind: 'isolate', role: 'pressure', points: points('isolate')},
+  {kind: 'restore', role: 'pressure', points: points('restore')},
+  {kind: 'identify', fact: text('fact'), choices: [text('fact-a'), text('fact-b')]},
+  {kind: 'tally', id: 'things', what: [text('rags'), text('spanners')]},
+]
+
+/** Head of a page at a path; below `p/4s/` it names the pump. */
+export function head(path: string, more: Partial<PageHead> = {}): PageHead {
+  const name = path.replace(/\.html$/u, '')
+  return {
+    id: `vessel-a/${name}`,
+    shownAs: name,
+    path,
+    title: text(`title-of-${name.replaceAll('/', '-')}`),
+    language: 'en',
+    madeFrom: [],
+    ...(path.startsWith('p/4s/')
+      ? {
+          position: {
+            id: '4s',
+            tag: '4S',
+            tankTag: text('tank-tag'),
+            serial: text('serial'),
+            design: text('design'),
+            variant: text('variant'),
+            stackLength: text('stack-length'),
+            tankVolume: text('tank-volume'),
+            critical: true,
+          },
+        }
+      : {}),
+    ...more,
+  }
+}
