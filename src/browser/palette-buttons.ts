@@ -23,10 +23,12 @@ function choose(palette: Palette): void {
   } catch {
     // Storage is blocked: the address carries the palette all the same.
   }
+  try {
+    history.replaceState(null, '', withPalette(location.hash, palette))
+  } catch {
+    // The address keeps its old palette; the links carry the new one.
+  }
   show(palette)
-  const frame = document.querySelector('iframe.issue')
-  const source = frame?.getAttribute('src')
-  if (frame && source) frame.setAttribute('src', withPalette(source, palette))
 }
 
 function show(palette: Palette): void {
@@ -37,6 +39,15 @@ function show(palette: Palette): void {
     if (!address.startsWith('#') && !/^[a-z]+:/i.test(address))
       link.setAttribute('href', withPalette(address, palette))
   }
+  for (const frame of Array.from(document.querySelectorAll('iframe.issue'))) showFrame(frame, palette)
+}
+
+/** Loads the issue line anew in the palette, out of sight until it has it: a white frame at night blinds. */
+function showFrame(frame: Element, palette: Palette): void {
+  if (!(frame instanceof HTMLIFrameElement)) return
+  frame.style.visibility = 'hidden'
+  frame.addEventListener('load', () => frame.style.removeProperty('visibility'), {once: true})
+  frame.setAttribute('src', withPalette(frame.getAttribute('src') ?? '', palette))
 }
 
 function withPalette(address: string, palette: Palette): string {
