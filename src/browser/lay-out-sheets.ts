@@ -21,24 +21,54 @@ function layOut(task: HTMLTableElement): void {
   const sheets: HTMLElement[] = []
   let body = newSheet(holder, sheets)
   let table = newTable(body)
-  for (const unit of Array.from(task.tBodies)) {
-    const copy = unit.cloneNode(true)
-    table.append(copy)
-    if (body.scrollHeight > body.clientHeight + 1 && table.tBodies.length > 1) {
-      table.removeChild(copy)
-      body = newSheet(holder, sheets)
-      table = newTable(body)
-      table.append(copy)
-    }
+  const startSheet = (): void => {
+    body = newSheet(holder, sheets)
+    table = newTable(body)
+  }
+  const append = (units: readonly Node[]): void => {
+    table.append(...units)
+    if (!overflows(body) || table.tBodies.length === units.length) return
+    for (const unit of units) table.removeChild(unit)
+    startSheet()
+    table.append(...units)
+  }
+  for (const units of wholeSteps(task)) {
+    if (units.length === 1 || fitsOneSheet(units, holder)) append(units)
+    else for (const unit of units) append([unit])
   }
   sheets.forEach((sheet, index) => {
     const count = sheet.querySelector('.sheet-count b')
     if (count) count.textContent = `Sheet ${index + 1} of ${sheets.length}`
     const inner = sheet.querySelector('.sheet-body')
-    if (inner && inner.scrollHeight > inner.clientHeight + 1) sheet.setAttribute('data-overflow', '')
+    if (inner && overflows(inner)) sheet.setAttribute('data-overflow', '')
   })
   for (const copied of Array.from(holder.querySelectorAll('[id]'))) copied.removeAttribute('id')
   paper?.setAttribute('media', 'print')
+}
+
+/** Copies of the units, those of one step together: a step goes over to a further sheet only when it outgrows one. */
+function wholeSteps(task: HTMLTableElement): readonly (readonly Node[])[] {
+  const groups: Node[][] = []
+  for (const unit of Array.from(task.tBodies)) {
+    const group = groups[groups.length - 1]
+    if (group && unit.querySelector('.step-again')) group.push(unit.cloneNode(true))
+    else groups.push([unit.cloneNode(true)])
+  }
+  return groups
+}
+
+/** Tries units on a sheet of their own, which is taken away again. */
+function fitsOneSheet(units: readonly Node[], holder: HTMLElement): boolean {
+  const body = newSheet(holder, [])
+  newTable(body).append(...units)
+  const fits = !overflows(body)
+  for (const unit of units) unit.parentNode?.removeChild(unit)
+  body.closest('.sheet')?.remove()
+  return fits
+}
+
+function overflows(body: Element): boolean {
+  return body.scrollHeight > body.clientHeight + 1
 }
 
 function newTable(body: HTMLElement): HTMLTableElement {

@@ -79,7 +79,8 @@ describe('print', () => {
 
   test('sets text at 10 points or more, values and instructions at 11 or more', () => {
     expect(length('html', 'font-size', 'pt')).toBeGreaterThanOrEqual(10)
-    expect(length('.caution-text', 'font-size', 'pt')).toBeGreaterThanOrEqual(10)
+    for (const one of ['.caution-text', '.recalls', '.points', '.boxes th', '.plate .plate-why'])
+      expect(length(one, 'font-size', 'pt'), one).toBeGreaterThanOrEqual(10)
     for (const one of [
       '.instruction',
       '.plate-figure',

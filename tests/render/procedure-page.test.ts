@@ -1,5 +1,7 @@
 import {type DefaultTreeAdapterTypes, parse} from 'parse5'
 import {describe, expect, test} from 'vitest'
+import type {BoundSection, Page} from '../../src/handbook-model/pages.ts'
+import {fixture} from './fixture-pages.ts'
 import {text} from './fixture-parts.ts'
 import {fileAt, inputOf, textsOf} from './rendered.ts'
 
@@ -120,6 +122,26 @@ describe('the head of the printed table', () => {
     ])
       expect(said).toContain(one)
   })
+})
+
+/** The section with steps that are repeated until something is so, however often. */
+const withOpenRepeat = (section: BoundSection): BoundSection => ({
+  ...section,
+  items: section.items.map((item) =>
+    item.kind === 'step' ? {...item, parts: [{kind: 'repeat', until: 'clean', boxes: 0}]} : item,
+  ),
+})
+
+test('a step that is repeated without a number of times has a box for the count', () => {
+  const pages = fixture.pages.map(
+    (page): Page =>
+      page.kind === 'procedure' ? {...page, sections: page.sections.map(withOpenRepeat)} : page,
+  )
+  const page = parse(fileAt(textsOf(inputOf({pages: {...fixture, pages}})), 'p/4s/wear.html'))
+  const [repeat] = withClass(page, 'repeat')
+  expect(words(repeat ?? page)).toContain('Repeat until: clean times:')
+  expect(withClass(repeat ?? page, 'box-inline')).toHaveLength(1)
+  expect(withClass(repeat ?? page, 'tick')).toHaveLength(0)
 })
 
 test('a figure that is not known is marked as such, and a known one is not', () => {
