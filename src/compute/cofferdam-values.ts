@@ -19,6 +19,9 @@ import {
   knownValue,
   missingOf,
   type NamedDatum,
+  placeOfMissing,
+  roundedDown,
+  roundedUp,
   sourceUse,
   tracedConstant,
   tracedDatum,
@@ -29,6 +32,8 @@ import {
 
 /** Reference temperature of the tightness test in the explanation; the sheet corrects for the measured one. */
 const referenceTemperature = degreesCelsius(20)
+
+const neverHigher = 'down to 2 decimals of bar(g), never higher'
 
 /** What the tightness test of one pump is computed from. */
 interface Bench {
@@ -103,6 +108,10 @@ function missingIn(values: readonly ComputedValue[]): readonly string[] {
   return values.flatMap((value) => (value.result.kind === 'not-known' ? value.result.missing : []))
 }
 
+function placeOfUnknown(values: readonly ComputedValue[]): ComputedValue['place'] | undefined {
+  return values.find((value) => value.result.kind === 'not-known')?.place
+}
+
 function volumeValue(bench: Bench): ComputedValue {
   const {cofferdam} = bench.design
   const outer = named('D', 'bore of the outer pipe', cofferdam.outerPipeBore)
@@ -130,6 +139,7 @@ function volumeValue(bench: Bench): ComputedValue {
   ) {
     return unknownValue(missingOf(inputs, bench.where), {
       ...own,
+      place: placeOfMissing(inputs) ?? own.place,
       calculation: trace(annulusVolumeNote, traced, []),
     })
   }
@@ -179,7 +189,8 @@ function upperBoundValue(bench: Bench): ComputedValue {
   const {datum: c} = tank
   const {datum: d} = regulator
   if (a.kind === 'not-known' || b.kind === 'not-known' || c.kind === 'not-known' || d.kind === 'not-known') {
-    return unknownValue(missingOf(inputs, bench.where), {...own, calculation})
+    const place = placeOfMissing(inputs) ?? own.place
+    return unknownValue(missingOf(inputs, bench.where), {...own, place, calculation})
   }
   const bound = purgeUpperBound({
     cofferdamRating: a.quantity,
@@ -187,10 +198,11 @@ function upperBoundValue(bench: Bench): ComputedValue {
     lowestTankPressure: c.quantity,
     regulatorMaximum: d.quantity,
   })
-  return knownValue(bound.bound, 'bar(g)', 2, {
+  return knownValue(roundedDown(bound.bound, 'bar(g)', 2), 'bar(g)', 2, {
     ...own,
     calculation,
     condition: `the ${bound.governs} governs`,
+    rounding: neverHigher,
   })
 }
 
@@ -217,6 +229,7 @@ function testPressureValue(bench: Bench, bound: ComputedValue): ComputedValue {
   if (!upper || house.datum.kind === 'not-known') {
     return unknownValue([...missingIn([bound]), ...missingOf([house], bench.where)], {
       ...own,
+      place: placeOfMissing([house]) ?? bound.place,
       calculation: trace(base, inputs, []),
     })
   }
@@ -224,12 +237,13 @@ function testPressureValue(bench: Bench, bound: ComputedValue): ComputedValue {
     bound: upper,
     governs: 'upper bound of the cofferdam',
   })
-  return knownValue(lowest.bound, 'bar(g)', 2, {
+  return knownValue(roundedDown(lowest.bound, 'bar(g)', 2), 'bar(g)', 2, {
     ...own,
     calculation: trace(base, inputs, [
       tracedStep('p upper', 'upper bound of the cofferdam', upper, 'bar(g)', 4),
     ]),
     condition: `the ${lowest.governs} governs`,
+    rounding: neverHigher,
   })
 }
 
@@ -277,6 +291,7 @@ function holdValues(
     return titles.map(([name, title]) =>
       unknownValue(missing, {
         ...own(name, title),
+        place: placeOfMissing(inputs) ?? placeOfUnknown(before) ?? leak.datum.place,
         calculation: trace(name === 'allowed-drop' ? allowedDropNote : tightnessHoldTimeNote, inputLines, []),
       }),
     )
@@ -309,12 +324,14 @@ function holdValues(
     allowedLeak: leakDatum.quantity,
     least: leastDatum.quantity,
   })
-  const printedHold = quantityOf('time', Math.ceil(hold.holdTime.si / 60 - 1e-9) * 60)
+  const printedHold = roundedUp(hold.holdTime, 'min', 0)
+  const smallestLeak = quantityOf('volume-flow', (hold.smallestLeak.si * hold.holdTime.si) / printedHold.si)
   const steps = [
     tracedStep('V', 'gas volume of the cofferdam', volume, 'l'),
     tracedStep('p test', 'test pressure', pressure, 'bar(g)', 4),
     tracedStep('Δp T', 'pressure that the thermometer can hide', hold.temperatureEffect, 'mbar'),
   ]
+  const stepsWithTime = [...steps, tracedStep('t', 'hold time', printedHold, 'min')]
   const calculation = trace(tightnessHoldTimeNote, inputLines, steps)
   const drop = allowedDrop({
     volume,
@@ -322,6 +339,7 @@ function holdValues(
     allowedLeak: leakDatum.quantity,
     duration: printedHold,
   })
+  const dropDecimals = drop.si < 1000 ? 1 : 0
   return [
     knownValue(printedHold, 'min', 0, {
       ...own('hold-time', 'hold time of the tightness test'),
@@ -330,17 +348,16 @@ function holdValues(
       condition:
         hold.governs === 'least' ? 'the house rule governs' : 'allowed leak, gauge and thermometer govern',
     }),
-    knownValue(hold.smallestLeak, 'ml/min', 1, {
+    knownValue(roundedUp(smallestLeak, 'ml/min', 1), 'ml/min', 1, {
       ...own('smallest-leak', 'smallest leak this test can show'),
-      calculation,
+      calculation: trace(tightnessHoldTimeNote, inputLines, stepsWithTime),
+      rounding: 'up to 1 decimal of ml/min, never smaller',
     }),
-    knownValue(drop, 'mbar', 0, {
+    knownValue(roundedDown(drop, 'mbar', dropDecimals), 'mbar', dropDecimals, {
       ...own('allowed-drop', 'allowed drop after correction'),
       condition: 'over the hold time, corrected for temperature and barometer',
-      calculation: trace(allowedDropNote, inputLines, [
-        ...steps,
-        tracedStep('t', 'hold time', printedHold, 'min'),
-      ]),
+      calculation: trace(allowedDropNote, inputLines, stepsWithTime),
+      rounding: `down to ${dropDecimals === 0 ? 'a whole mbar' : '1 decimal of mbar'}, never higher`,
     }),
   ]
 }
@@ -354,7 +371,16 @@ function perKelvinValue(pressure: ComputedValue): ComputedValue {
     calculationSources['pressure-hold'],
   )
   const test = quantityOfValue(pressure, 'gauge-pressure')
-  if (!test) return unknownValue(missingIn([pressure]), own)
+  const explain = (steps: readonly TracedInput[]): CalculationTrace =>
+    trace(
+      {...pressureHoldNote, formula: ['Δp per kelvin = p1 abs/T1']},
+      [
+        tracedConstant('T1', 'reference temperature', '293.15 K (20 °C)', 'stated reference'),
+        tracedConstant('p atm', 'standard atmosphere', '1.01325 bar(a)', 'definition'),
+      ],
+      steps,
+    )
+  if (!test) return unknownValue(missingIn([pressure]), {...own, calculation: explain([])})
   const hold = pressureHold({
     start: test,
     end: test,
@@ -366,13 +392,6 @@ function perKelvinValue(pressure: ComputedValue): ComputedValue {
   return knownValue(hold.changePerKelvin, 'mbar', 1, {
     ...own,
     condition: 'at the test pressure and 20 °C',
-    calculation: trace(
-      {...pressureHoldNote, formula: ['Δp per kelvin = p1 abs/T1']},
-      [
-        tracedConstant('T1', 'reference temperature', '293.15 K (20 °C)', 'stated reference'),
-        tracedConstant('p atm', 'standard atmosphere', '1.01325 bar(a)', 'definition'),
-      ],
-      [tracedStep('p test', 'test pressure', test, 'bar(g)', 4)],
-    ),
+    calculation: explain([tracedStep('p test', 'test pressure', test, 'bar(g)', 4)]),
   })
 }

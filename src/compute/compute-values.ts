@@ -84,11 +84,11 @@ function reportUnknown(vessels: ComputedValues['vessels'], files: ContentFiles):
 }
 
 function reportSources(vessels: ComputedValues['vessels'], content: Content, files: ContentFiles): void {
-  const used = new Map<string, ComputedValue[]>()
+  const used = new Map<string, Set<ComputedValue>>()
   for (const positions of vessels.values()) {
     for (const values of positions.values()) {
       for (const value of values.values()) {
-        for (const {source} of value.sources) used.set(source, [...(used.get(source) ?? []), value])
+        for (const {source} of value.sources) used.set(source, (used.get(source) ?? new Set()).add(value))
       }
     }
   }
@@ -108,7 +108,7 @@ function reportSources(vessels: ComputedValues['vessels'], content: Content, fil
         files,
         source.place,
         'no-superseded-source',
-        `Unexpected superseded source \`${id}\` under ${values.length} values, expected a current one`,
+        `Unexpected superseded source \`${id}\` under ${values.size} values, expected a current one`,
         {
           note: `Move the values to ${source.supersededBy ? `\`${source.supersededBy.id}\`` : 'the current edition'}, or accept it in writing`,
         },

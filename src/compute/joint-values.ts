@@ -23,9 +23,12 @@ import {type Quantity, quantityOf} from '../quantities/quantity.ts'
 import {calculationSources} from './calculation-sources.ts'
 import {
   knownValue,
+  missingOf,
   originWords,
+  placeOfMissing,
   sourceUse,
   textValue,
+  tracedDatum,
   tracedNumber,
   tracedStep,
   unknownValue,
@@ -65,7 +68,7 @@ export function jointValues(
     ...torqueValues(joint, rows, design, content, facts, files),
     textValue(orderText(joint.count), {
       ...facts('order', 'tightening order'),
-      sources: [{source: 'common-practice'}],
+      sources: calculationSources['tightening-order'].map((source) => ({source})),
       calculation: {
         ...traceOf(tighteningOrderNote),
         inputs: [],
@@ -125,8 +128,18 @@ function torqueValues(
   const condition = rows.friction.title
   if (utilisation.kind === 'not-known') {
     const missing = [`utilisation of the ${joint.title.en} (${utilisation.reason})`]
-    return ['torque', 'preload', 'passes'].map((name) =>
-      unknownValue(missing, facts(name, name === 'torque' ? 'tightening torque' : name)),
+    const calculation = {
+      ...traceOf(tighteningTorqueNote),
+      inputs: inputsOf(joint, rows, content),
+      steps: [],
+    }
+    const titles = [
+      ['torque', 'tightening torque'],
+      ['preload', 'preload'],
+      ['passes', 'tightening passes'],
+    ] as const
+    return titles.map(([name, title]) =>
+      unknownValue(missing, {...facts(name, title), place: utilisation.place, calculation}),
     )
   }
   const result = compute(joint, rows, utilisation.quantity)
@@ -148,15 +161,10 @@ function torqueValues(
   ])
   const calculation = {
     ...traceOf(tighteningTorqueNote),
-    inputs: inputsOf(joint, rows, utilisation, content),
+    inputs: inputsOf(joint, rows, content),
     steps: stepsOf(result),
   }
   const torque = printTorque(result.torque)
-  const shares = content.office.house.tighteningPasses
-  const passes = passesOf(
-    result.torque,
-    shares.flatMap((share) => (share.kind === 'known' ? [share.quantity] : [])),
-  )
   return [
     {
       ...facts('torque', 'tightening torque'),
@@ -172,29 +180,39 @@ function torqueValues(
       calculation: preloadTrace(result, rows, utilisation),
       sources: calculationSources['tightening-torque'].map((source) => ({source})),
     }),
-    textValue(`${passes.join(' · ')} N·m`, {
-      ...facts('passes', 'tightening passes'),
-      condition,
-      sources: [{source: 'common-practice'}],
-      calculation: {
-        ...traceOf(tighteningPassesNote),
-        inputs: shares.flatMap((share, index): TracedInput[] =>
-          share.kind === 'known'
-            ? [
-                {
-                  symbol: `share ${index + 1}`,
-                  title: 'share of the full torque',
-                  printed: writtenText(share),
-                  origin: originWords(share.origin, content.sources),
-                  place: share.place,
-                },
-              ]
-            : [],
-        ),
-        steps: [tracedStep('MA', 'tightening torque', result.torque, 'N·m')],
-      },
-    }),
+    passesValue(result.torque, condition, content, facts('passes', 'tightening passes')),
   ]
+}
+
+/** Passes up to the full torque; not known where the share of one is not. */
+function passesValue(
+  torque: Quantity<'torque'>,
+  condition: string,
+  content: Content,
+  own: ValueFacts,
+): ComputedValue {
+  const shares = content.office.house.tighteningPasses.map((datum, index) => ({
+    symbol: `share ${index + 1}`,
+    title: 'share of the full torque',
+    datum,
+  }))
+  const facts: ValueFacts = {
+    ...own,
+    condition,
+    sources: calculationSources['tightening-passes'].map((source) => ({source})),
+    calculation: {
+      ...traceOf(tighteningPassesNote),
+      inputs: shares.map((share) => tracedDatum(share, content.sources)),
+      steps: [tracedStep('MA', 'tightening torque', torque, 'N·m')],
+    },
+  }
+  const missing = missingOf(shares, 'the house rules')
+  if (missing.length > 0) {
+    return unknownValue(missing, {...facts, place: placeOfMissing(shares) ?? facts.place})
+  }
+  const known = shares.flatMap(({datum}) => (datum.kind === 'known' ? [datum.quantity] : []))
+  const passes = tighteningPasses(torque, known).map((one) => printTorque(one).figure)
+  return textValue(`${passes.join(' · ')} N·m`, facts)
 }
 
 /** The preload line of the torque calculation, from intermediate results that the torque explains. */
@@ -249,16 +267,7 @@ function printTorque(torque: Quantity<'torque'>): {figure: string; unit: string}
   return printQuantity(torque, 'N·m', torque.si < 10 ? 1 : 0)
 }
 
-function passesOf(torque: Quantity<'torque'>, shares: readonly Quantity<'ratio'>[]): readonly string[] {
-  return tighteningPasses(torque, shares).map((one) => printTorque(one).figure)
-}
-
-function inputsOf(
-  joint: Joint,
-  rows: JointRows,
-  utilisation: KnownDatum<'ratio'>,
-  content: Content,
-): readonly TracedInput[] {
+function inputsOf(joint: Joint, rows: JointRows, content: Content): readonly TracedInput[] {
   const {tables, sources} = content
   const fromTable = (
     symbol: string,
@@ -313,13 +322,7 @@ function inputsOf(
       classes,
       rows.propertyClass.place,
     ),
-    {
-      symbol: 'ν',
-      title: 'utilisation of the yield stress',
-      printed: writtenText(utilisation),
-      origin: originWords(utilisation.origin, sources),
-      place: utilisation.place,
-    },
+    tracedDatum({symbol: 'ν', title: 'utilisation of the yield stress', datum: joint.utilisation}, sources),
     fromTable(
       'µG',
       `thread friction, ${rows.friction.title}`,

@@ -9,8 +9,9 @@ import type {Datum, KnownDatum, Origin} from '../handbook-model/datum.ts'
 import type {Source} from '../handbook-model/office-content.ts'
 import type {Place} from '../messages/place.ts'
 import {printedText, printQuantity} from '../quantities/print-quantity.ts'
-import type {AnyQuantity, QuantityKind} from '../quantities/quantity.ts'
+import {type AnyQuantity, type Quantity, type QuantityKind, quantityOf} from '../quantities/quantity.ts'
 import {decimalsFor} from '../quantities/round-decimal.ts'
+import {unitOf} from '../quantities/units.ts'
 
 /** An input of a calculation with what is said of it beside the result. */
 export interface NamedDatum<K extends QuantityKind> {
@@ -121,6 +122,37 @@ export function knownValue(
   return {...rest, result, rounding: rounding ?? `${step}, ${halfEven}`}
 }
 
+/** The last figure of so many decimals that is not above the quantity: a highest limit never prints higher than it is. */
+export function roundedDown<K extends QuantityKind>(
+  quantity: Quantity<K>,
+  unitSymbol: string,
+  decimals: number,
+): Quantity<K> {
+  return roundedToSide(quantity, unitSymbol, decimals, 1)
+}
+
+/** The first figure of so many decimals that is not below the quantity: what must at least be never prints lower. */
+export function roundedUp<K extends QuantityKind>(
+  quantity: Quantity<K>,
+  unitSymbol: string,
+  decimals: number,
+): Quantity<K> {
+  return roundedToSide(quantity, unitSymbol, decimals, -1)
+}
+
+/** Rounds down for side 1, up for side −1; what lies within the noise of the conversion stays on its figure. */
+function roundedToSide<K extends QuantityKind>(
+  quantity: Quantity<K>,
+  unitSymbol: string,
+  decimals: number,
+  side: 1 | -1,
+): Quantity<K> {
+  const unit = unitOf(quantity.kind, unitSymbol)
+  const steps = ((quantity.si - unit.offset) / unit.factor) * 10 ** decimals
+  const whole = side * Math.floor(side * steps + 1e-9)
+  return quantityOf(quantity.kind, (whole / 10 ** decimals) * unit.factor + unit.offset)
+}
+
 /** A value that is a text, such as a fastener or an order. */
 export function textValue(text: string, facts: ValueFacts): ComputedValue {
   const {more, rounding, ...rest} = facts
@@ -171,6 +203,11 @@ function isAnyQuantity(value: {kind: QuantityKind; si: number}): value is AnyQua
 
 function datumFault(kind: string): never {
   throw new Error(`Unexpected ${kind} that is not finite, expected a finite quantity`)
+}
+
+/** Where the first input that is not known is stated; a message about the gap points there. */
+export function placeOfMissing(inputs: readonly NamedDatum<QuantityKind>[]): Place | undefined {
+  return inputs.find(({datum}) => datum.kind === 'not-known')?.datum.place
 }
 
 /** Splits inputs into all known, or the words of what is missing. */

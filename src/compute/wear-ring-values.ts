@@ -46,7 +46,6 @@ function renewalValue(ring: WearRing, content: Content): ComputedValue {
     place: ring.renewal.place,
     sources: [],
   }
-  if (ring.renewal.kind === 'not-known') return unknownValue([`${title} (${ring.renewal.reason})`], facts)
   const calculation = {
     name: 'wear-ring-renewal',
     words: 'design and house rule are both brought to the diameter; the smaller governs',
@@ -62,6 +61,9 @@ function renewalValue(ring: WearRing, content: Content): ComputedValue {
       house.kind === 'known'
         ? [tracedStep('c house', 'house rule on the diameter', onDiameter(house.quantity), 'mm diametral', 3)]
         : [],
+  }
+  if (ring.renewal.kind === 'not-known') {
+    return unknownValue([`${title} (${ring.renewal.reason})`], {...facts, calculation})
   }
   const design = onDiameter(ring.renewal.quantity)
   const designSources = [sourceUse(ring.renewal.origin)]
