@@ -2,7 +2,7 @@ import {computeValues} from '../../src/compute/compute-values.ts'
 import type {ComputedValue, KnownResult, PositionValues} from '../../src/handbook-model/computed.ts'
 import type {Content} from '../../src/handbook-model/content.ts'
 import type {KnownDatum, UnknownDatum} from '../../src/handbook-model/datum.ts'
-import type {HouseLimits, Source} from '../../src/handbook-model/office-content.ts'
+import type {HouseLimits, Source, Tool} from '../../src/handbook-model/office-content.ts'
 import type {Cofferdam, Design, Joint, Vessel, WearRing} from '../../src/handbook-model/vessel-content.ts'
 import type {ContentFiles} from '../../src/messages/add-message.ts'
 import type {Place} from '../../src/messages/place.ts'
@@ -187,4 +187,9 @@ export function unknownIn(values: PositionValues): readonly string[] {
 export function figureOf(values: PositionValues, id: string): string {
   const {figure, unit} = knownIn(values, id).printed
   return `${figure} ${unit}`.trim()
+}
+
+/** Tools by id, as the content holds them. */
+export function byIdOfTools(tools: readonly Tool[]): Content['tools'] {
+  return byId(tools)
 }
