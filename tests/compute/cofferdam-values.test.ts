@@ -6,7 +6,6 @@ import {
   litresPerMinute,
   metres,
   millilitresPerMinute,
-  millimetres,
   minutes,
 } from '../../src/quantities/named-units.ts'
 import {tool} from '../compile/data-for-tests.ts'
