@@ -21,16 +21,16 @@ const ownScripts = readdirSync(`${root}.config`)
   .map((name) => `.config/${name}`)
 
 const areas = [
-  {name: 'compile', budget: 20, words: [node, '.config/compile.mjs']},
-  {name: 'types', budget: 60, words: [node, 'node_modules/typescript/bin/tsc', '--noEmit', '-p', '.']},
+  {name: 'compile', budget: 15, words: [node, '.config/compile.mjs']},
+  {name: 'types', budget: 30, words: [node, 'node_modules/typescript/bin/tsc', '--noEmit', '-p', '.']},
   {
     name: 'types of the runtime',
-    budget: 30,
+    budget: 20,
     words: [node, 'node_modules/typescript/bin/tsc', '--noEmit', '-p', 'src/browser'],
   },
   {
     name: 'lint and format',
-    budget: 30,
+    budget: 20,
     words: [
       node,
       'node_modules/@biomejs/biome/bin/biome',
@@ -42,10 +42,10 @@ const areas = [
     ],
   },
   {name: 'unit tests', budget: 120, words: vitest('.config/vitest.mjs', 'unit'), counts: '.build/unit.json'},
-  {name: 'sample build', budget: 40, words: [node, '.build/cli.js', 'build']},
+  {name: 'sample build', budget: 25, words: [node, '.build/cli.js', 'build']},
   {
     name: 'offline and printed',
-    budget: 180,
+    budget: 240,
     words: vitest('.config/vitest-browsers.mjs', 'browsers'),
     counts: '.build/browsers.json',
   },
