@@ -32,8 +32,15 @@ export function cautionLines(caution: BoundCaution): readonly TechnicalLine[] {
   ]
 }
 
-/** An isolation point, or the reason why there is none. */
-export function isolationLines(line: IsolationLine): readonly TechnicalLine[] {
+/**
+ * An isolation point, or the reason why there is none.
+ *
+ * What is done there and what kind of point it is stand in the kind of the line: a page shows them by its layout.
+ */
+export function isolationLines(
+  line: IsolationLine,
+  done: 'isolation' | 'isolate' | 'restore' = 'isolation',
+): readonly TechnicalLine[] {
   const texts =
     line.noneBecause === ''
       ? [
@@ -48,5 +55,6 @@ export function isolationLines(line: IsolationLine): readonly TechnicalLine[] {
           line.restoredWith,
         ]
       : [line.role, line.noneBecause]
-  return texts.map((text) => ({block: line.id, kind: 'isolation', text}))
+  const kind = line.kind === '' ? done : `${done} ${line.kind}`
+  return texts.map((text) => ({block: line.id, kind, text}))
 }

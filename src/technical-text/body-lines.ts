@@ -13,7 +13,7 @@ export function bodyLines(page: Page): readonly TechnicalLine[] {
     case 'job':
       return [
         ...page.procedures.map((one) => ({block: 'procedures', kind: 'procedure', text: one.link.text})),
-        ...page.isolation.flatMap(isolationLines),
+        ...page.isolation.flatMap((one) => isolationLines(one)),
         ...page.cautions.flatMap((one) => [
           {block: 'cautions', kind: 'caution', text: `${one.word} ${one.number}`},
           {block: 'cautions', kind: 'title', text: one.title},
@@ -65,7 +65,7 @@ function positionLines(page: PositionPage): readonly TechnicalLine[] {
     ...page.components.map((one) => ({block: 'components', kind: 'serial', text: one.text})),
     ...page.ratings.flatMap(valueLines),
     ...page.limits.flatMap(limitLines),
-    ...page.isolation.flatMap(isolationLines),
+    ...page.isolation.flatMap((one) => isolationLines(one)),
   ]
 }
 
@@ -76,27 +76,31 @@ function explainedLines(page: PositionValuesPage): readonly TechnicalLine[] {
   ])
 }
 
+/** Two designs may have a joint of the same id: the block names the design too. */
 function wallLines(page: ValuesPage): readonly TechnicalLine[] {
-  return page.designs.flatMap((design) => [
-    ...design.torques.flatMap((one) =>
-      [
-        one.joint,
-        one.fastener,
-        one.torque,
-        one.lubrication,
-        one.passes,
-        one.order,
-        one.wrench,
-        one.locking,
-      ].map((text) => ({block: one.id, kind: 'torque', text})),
-    ),
-    ...design.clearances.flatMap((one) =>
-      [one.ring, one.runningDiameter, one.newClearance, one.minimumNew, one.renewal, one.because].map(
-        (text) => ({block: one.id, kind: 'clearance', text}),
+  return page.designs.flatMap((design) => {
+    const block = (id: string): string => `${design.id}.${id}`
+    return [
+      ...design.torques.flatMap((one) =>
+        [
+          one.joint,
+          one.fastener,
+          one.torque,
+          one.lubrication,
+          one.passes,
+          one.order,
+          one.wrench,
+          one.locking,
+        ].map((text) => ({block: block(one.id), kind: 'torque', text})),
       ),
-    ),
-    ...design.others.flatMap(valueLines),
-  ])
+      ...design.clearances.flatMap((one) =>
+        [one.ring, one.runningDiameter, one.newClearance, one.minimumNew, one.renewal, one.because].map(
+          (text) => ({block: block(one.id), kind: 'clearance', text}),
+        ),
+      ),
+      ...design.others.flatMap((one) => valueLines({...one, id: block(one.id)})),
+    ]
+  })
 }
 
 function neverReached(value: never): never {

@@ -81,7 +81,7 @@ function partLines(part: BoundPart, step: string): readonly TechnicalLine[] {
     case 'wait':
       return [...valueLines(part.least), line('missed', part.missed, part.id)]
     case 'repeat':
-      return [line('repeat', part.until)]
+      return [line(`repeat ${part.boxes}`, part.until)]
     case 'alternatives':
       return part.items.flatMap((item) => [
         line('variant', item.variant ?? '', item.id),
@@ -97,7 +97,7 @@ function partLines(part: BoundPart, step: string): readonly TechnicalLine[] {
       ]
     case 'isolate':
     case 'restore':
-      return part.points.flatMap(isolationLines)
+      return part.points.flatMap((point) => isolationLines(point, part.kind))
     case 'identify':
       return [line('identify', part.fact), ...part.choices.map((text) => line('choice', text))]
     case 'tally':
@@ -111,7 +111,7 @@ function readingLines(reading: BoundReading): readonly TechnicalLine[] {
   const line = (kind: string, text: string): TechnicalLine => ({block: reading.id, kind, text})
   return [
     line('variant', reading.variant ?? ''),
-    line('reading', reading.title),
+    line(`reading ${reading.phase}`, reading.title),
     line('unit', reading.unit),
     line('instrument', reading.instrument),
     line('formula', reading.formula),
