@@ -1,0 +1,140 @@
+import {describe, expect, test} from 'vitest'
+import type {Page} from '../../src/handbook-model/pages.ts'
+import {technicalText} from '../../src/technical-text/technical-text.ts'
+import {handbook} from '../compile/handbook-for-tests.ts'
+import {textsIn} from '../compile/page-walker.ts'
+
+const {pages} = handbook()
+
+/** Fields of the head that do not count on any page: addresses, language and where a page was made from. */
+const ofHead = ['id', 'language', 'madeFrom', 'path', 'shownAs'].map((one) => `head.${one}`)
+/** Words of the head of a pump that repeat the vessel file; the identity counts. */
+const ofPump = ['critical', 'id', 'stackLength', 'tankTag', 'tankVolume'].map((one) => `head.position.${one}`)
+/** Explanations and marks of a value; figure, unit, further figures and condition count. */
+const ofValue = (field: string): readonly string[] =>
+  ['basis', 'known', 'mark', 'title'].map((one) => `${field}.${one}`)
+/** Of a limit, the limit itself, what follows outside it and the action count. */
+const ofLimit = (field: string): readonly string[] =>
+  ['because', 'known', 'title'].map((one) => `${field}.${one}`)
+/** Text with marks: the words count, where a value leads does not. */
+const ofText = (field: string): readonly string[] => [`${field}.known`]
+
+/**
+ * Every field of a page model that may change without a new revision, links and the kinds of unions apart.
+ *
+ * A field that is in no list counts, so a new field of a model fails here until it is decided.
+ */
+const editorial: Readonly<Record<Page['kind'], readonly string[]>> = {
+  procedure: [
+    ...ofHead,
+    ...ofPump,
+    'activity',
+    'competence',
+    'hours',
+    'parts.balloon',
+    'purpose.text',
+    'records',
+    ...ofText('before'),
+    ...ofText('sections.intro'),
+    ...ofText('sections.items.text'),
+    ...['alternative', 'id', 'svg'].map((one) => `sections.items.parts.figure.${one}`),
+    ...ofValue('sections.items.parts.least'),
+    ...ofValue('sections.items.parts.line'),
+    ...ofLimit('sections.items.parts.limits'),
+    'sections.items.parts.role',
+    'sections.items.recalls.title',
+    ...['number', 'title', 'word'].map((one) => `cautionsUsed.${one}`),
+    ...[...ofValue('valuesUsed'), 'valuesUsed.figure', 'valuesUsed.id', 'valuesUsed.unit'],
+    ...['valuesUsed.condition', 'valuesUsed.more'],
+  ],
+  position: [
+    ...ofHead,
+    ...ofPump,
+    ...['description', 'intendedUse', 'misuse'],
+    ...['asFitted.known', 'asFitted.label', 'components.label'],
+    ...ofValue('ratings'),
+    ...ofLimit('limits'),
+    ...['jobs.interval', 'jobs.purpose'],
+    ...['procedures.competence', 'procedures.hours', 'procedures.people'],
+  ],
+  job: [
+    ...ofHead,
+    ...ofPump,
+    ...['hours', 'interval', 'intervalReason', 'purpose'],
+    ...['parts.aboard', 'parts.balloon', 'parts.note', 'parts.size', 'parts.usedIn'],
+    ...['tools.aboard', 'tools.note', 'tools.size', 'tools.usedIn'],
+    ...['procedures.competence', 'procedures.hours', 'procedures.people'],
+  ],
+  'position-values': [
+    ...ofHead,
+    ...ofPump,
+    ...['basis', 'known', 'mark'].map((one) => `values.line.${one}`),
+    ...['missing', 'rounding', 'sources.status', 'sources.where', 'words'].map((one) => `values.${one}`),
+  ],
+  values: [...ofHead, ...ofValue('designs.others'), 'designs.title', 'designs.torques.count'],
+  cautions: [...ofHead, 'cautions.residualRisk', 'words.meaning', 'words.word'],
+  start: [
+    ...ofHead,
+    ...['jobs.interval', 'jobs.purpose', 'jobs.title', 'locations', 'particulars.label', 'safety'],
+    ...['positions.design', 'positions.notKnown', 'positions.serial'],
+  ],
+  tools: [...ofHead, 'tools.instrument'],
+  parts: [...ofHead, 'parts.balloon', 'parts.class'],
+  sources: [...ofHead, 'sources.edition', 'sources.howKnown', 'sources.status'],
+  words: [...ofHead, 'terms.notUsed'],
+}
+
+/** A union's own name, or a link; a point of isolation has a kind that is read, a head a path of its own. */
+function leadsElsewhere(where: string): boolean {
+  if (/(?:points|isolation)\.kind$/u.test(where)) return false
+  return (
+    /\.kind$|\.(?:link|usedIn|source|valuesPages)\./u.test(`.${where}`) ||
+    (/(?:path|fragment)$/u.test(where) && !where.startsWith('head.')) ||
+    /^(?:jobs|positions|procedures)\.link\./u.test(where)
+  )
+}
+
+/** Fields that count and fields that do not, found by changing each leaf of a page by itself. */
+function judged(page: Page): {readonly counted: ReadonlySet<string>; readonly ignored: ReadonlySet<string>} {
+  const before = technicalText(page, 'V')
+  const counted = new Set<string>()
+  const ignored = new Set<string>()
+  for (const [index, leaf] of textsIn(page).entries()) {
+    const field = leaf.where.replace(/\[\d+\]/gu, '').replace(/^\./u, '')
+    if (leadsElsewhere(field)) continue
+    const counts = technicalText(withLeafChanged(page, index), 'V') !== before
+    ;(counts ? counted : ignored).add(field)
+  }
+  return {counted, ignored}
+}
+
+/** A copy of the page in which the leaf of this number is another. */
+function withLeafChanged(page: Page, index: number): Page {
+  let seen = -1
+  const copy: Page = JSON.parse(
+    JSON.stringify(page, (_key, value: unknown) => {
+      if (typeof value === 'object' || value === undefined) return value
+      seen += 1
+      if (seen !== index) return value
+      return typeof value === 'number'
+        ? value + 1
+        : typeof value === 'boolean'
+          ? !value
+          : `${String(value)} anew`
+    }),
+  )
+  return copy
+}
+
+describe('a change of a field gives another technical text', () => {
+  const kinds = [...new Set(pages.map((page) => page.kind))]
+
+  test.each(kinds)('on a page of the kind `%s`, unless the field is listed as not technical', (kind) => {
+    const all = pages.filter((page) => page.kind === kind).map(judged)
+    const counted = new Set(all.flatMap((one) => [...one.counted]))
+    const ignored = new Set(all.flatMap((one) => [...one.ignored]).filter((field) => !counted.has(field)))
+    const listed = new Set(editorial[kind])
+    expect([...ignored].filter((field) => !listed.has(field)).sort()).toEqual([])
+    expect([...counted].filter((field) => listed.has(field)).sort()).toEqual([])
+  })
+})
