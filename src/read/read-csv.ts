@@ -5,11 +5,11 @@ import {addMessage, type ContentFiles} from '../messages/add-message.ts'
 /**
  * Reads a table: `# key: value` lines on top, then a header row, then rows of cells, each with its place.
  *
- * A byte-order mark and CRLF line ends are accepted. A row with more or fewer
+ * CRLF line ends are accepted. A row with more or fewer
  * cells than the header is a message at that row.
  */
 export function readCsv(path: string, text: string, files: ContentFiles): CsvSource | undefined {
-  const lines = text.replace(/^\uFEFF/u, '').split(/\r?\n/u)
+  const lines = text.split(/\r?\n/u)
   const head = new Map<string, PlacedScalar>()
   let first = 0
   for (; first < lines.length; first += 1) {

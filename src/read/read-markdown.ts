@@ -16,7 +16,7 @@ const processor = unified()
 
 /** Reads Markdown with front matter into a tree with places of the whole file; each file is parsed once for the whole fleet. */
 export function readMarkdown(path: string, text: string, files: ContentFiles): MarkdownSource | undefined {
-  const tree = processor.parse(text.replace(/^\uFEFF/u, ''))
+  const tree = processor.parse(text)
   const place = {path, line: 1, column: 1}
   const [first] = tree.children
   if (first?.type !== 'yaml') {

@@ -58,7 +58,7 @@ export function sourcesFromTexts(texts: ReadonlyMap<string, string>, files: Cont
   const markdown = new Map<string, MarkdownSource>()
   const ledgers = new Map<string, string>()
   for (const path of [...texts.keys()].sort()) {
-    const text = texts.get(path) ?? ''
+    const text = (texts.get(path) ?? '').replace(/^\uFEFF/u, '')
     files.set(path, files.get(path) ?? new VFile({path, value: text}))
     if (path.endsWith('.yaml')) setIfRead(yaml, path, readYaml(path, text, files))
     else if (path.endsWith('.csv')) setIfRead(csv, path, readCsv(path, text, files))

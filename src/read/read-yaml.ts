@@ -1,14 +1,16 @@
-import {isAlias, isMap, isScalar, isSeq, LineCounter, type Node, parseDocument, visit} from 'yaml'
+import {isAlias, isMap, isNode, isScalar, isSeq, LineCounter, type Node, parseDocument, visit} from 'yaml'
 import type {PlacedMap, PlacedNode, PlacedScalar} from '../handbook-model/sources.ts'
 import {addMessage, type ContentFiles} from '../messages/add-message.ts'
 import type {Place} from '../messages/place.ts'
+import {placeOfDeepNesting} from './nesting-of-yaml.ts'
 
 /**
  * Reads YAML text into a tree whose leaves are texts that know their place.
  *
  * The failsafe schema is used: nothing is guessed to be a number, a date or a
  * truth value. Anchors and aliases are refused before anything is expanded, so
- * that a few lines cannot grow into gigabytes.
+ * that a few lines cannot grow into gigabytes. A key written twice is left to
+ * the shapes: they name the first place too, and do not slow down on long maps.
  *
  * @param firstLine
  *   Line of the file on which the text begins, for front matter.
@@ -21,12 +23,24 @@ export function readYaml(
   files: ContentFiles,
   firstLine = 1,
 ): PlacedNode | undefined {
+  const deep = placeOfDeepNesting(text)
+  if (deep) {
+    addMessage(
+      files,
+      {path, line: deep.line + firstLine - 1, column: deep.column},
+      'no-yaml-fault',
+      'Unexpected nesting deeper than content ever is, expected a few levels',
+      {note: 'Look for brackets that do not close, or for a file that is no content'},
+    )
+    return undefined
+  }
   const lines = new LineCounter()
   const document = parseDocument(text, {
     schema: 'failsafe',
     lineCounter: lines,
     prettyErrors: false,
-    logLevel: 'silent',
+    uniqueKeys: false,
+    logLevel: 'error',
   })
   const placeOf = (start: number, end: number): Place => {
     const from = lines.linePos(start)
@@ -39,15 +53,15 @@ export function readYaml(
       endColumn: to.col,
     }
   }
-  for (const error of document.errors) {
-    addMessage(
-      files,
-      placeOf(error.pos[0], error.pos[1]),
-      'no-yaml-fault',
-      ...yamlFault(error.code, error.message),
-    )
+  const faults = [...document.errors, ...document.warnings]
+  const faultyLines = new Set<number>()
+  for (const fault of faults) {
+    const place = placeOf(fault.pos[0], fault.pos[1])
+    if (faultyLines.has(place.line)) continue
+    faultyLines.add(place.line)
+    addMessage(files, place, 'no-yaml-fault', ...yamlFault(fault.code, fault.message))
   }
-  if (document.errors.length > 0) return undefined
+  if (faults.length > 0) return undefined
   const alias = firstAlias(document.contents)
   if (alias) {
     const range = alias.range ?? [0, 0]
@@ -63,12 +77,18 @@ export function readYaml(
   const whole = placeOf(0, 0)
   return document.contents === null
     ? {kind: 'map', entries: [], place: whole}
-    : place(document.contents, placeOf)
+    : placedNode(document.contents, placeOf)
 }
 
 function yamlFault(code: string, message: string): [string, {note: string}] {
   if (code === 'TAB_AS_INDENT') {
     return ['Unexpected tab as indentation, expected blanks', {note: 'Indent with two blanks for each level'}]
+  }
+  if (code === 'MULTIPLE_DOCS') {
+    return [
+      'Unexpected second document in the file, expected one',
+      {note: 'Take the line `---` out, or move what follows to a file of its own'},
+    ]
   }
   const sentence = message.split('\n')[0] ?? message
   return [
@@ -91,12 +111,12 @@ function firstAlias(contents: Node | null): Node | undefined {
   return found
 }
 
-function place(node: unknown, placeOf: (start: number, end: number) => Place): PlacedNode {
+function placedNode(node: unknown, placeOf: (start: number, end: number) => Place): PlacedNode {
   if (isMap(node)) {
     const range = node.range ?? [0, 0, 0]
     const entries = node.items.map((pair) => {
       const key = scalar(pair.key, placeOf)
-      return {key, value: pair.value === null ? {...key, text: ''} : place(pair.value, placeOf)}
+      return {key, value: pair.value === null ? {...key, text: ''} : placedNode(pair.value, placeOf)}
     })
     return {kind: 'map', entries, place: placeOf(range[0], range[1])} satisfies PlacedMap
   }
@@ -104,7 +124,7 @@ function place(node: unknown, placeOf: (start: number, end: number) => Place): P
     const range = node.range ?? [0, 0, 0]
     return {
       kind: 'list',
-      items: node.items.map((item) => place(item, placeOf)),
+      items: node.items.map((item) => placedNode(item, placeOf)),
       place: placeOf(range[0], range[1]),
     }
   }
@@ -112,7 +132,7 @@ function place(node: unknown, placeOf: (start: number, end: number) => Place): P
 }
 
 function scalar(node: unknown, placeOf: (start: number, end: number) => Place): PlacedScalar {
-  if (!isScalar(node)) return {kind: 'scalar', text: '', place: placeOf(0, 0)}
-  const range = node.range ?? [0, 0, 0]
-  return {kind: 'scalar', text: String(node.value ?? ''), place: placeOf(range[0], range[1])}
+  const range = (isNode(node) ? node.range : undefined) ?? [0, 0, 0]
+  const text = isScalar(node) ? String(node.value ?? '') : ''
+  return {kind: 'scalar', text, place: placeOf(range[0], range[1])}
 }
