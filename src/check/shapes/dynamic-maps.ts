@@ -17,7 +17,19 @@ export const factValues = openMap.transform((map, context): readonly FactValue[]
       continue
     }
     const reason = isPlainMap(value) ? value['reason'] : undefined
-    if (isPlainScalar(reason)) values.push({fact, value: undefined, reason: reason.text, place})
+    const said = isPlainMap(value) ? value['value'] : undefined
+    if (isPlainMap(value) && !(isPlainScalar(said) && said.text === 'not known'))
+      refuse(
+        context,
+        `Unexpected map for fact \`${key}\`, expected a value or \`{value: not known, reason: …}\``,
+        {
+          ruleId: 'no-wrong-shape',
+          place,
+          note: `Write \`${key}:\` and the value`,
+        },
+      )
+    else if (isPlainScalar(reason) && reason.text.trim() !== '')
+      values.push({fact, value: undefined, reason: reason.text, place})
     else
       refuse(
         context,
@@ -42,7 +54,11 @@ export const components = openMap.transform((map, context): readonly Component[]
       refuse(
         context,
         `Unexpected component \`${key}\`, expected one of ${componentKinds.map((one) => `\`${one}\``).join(', ')} with a serial number`,
-        {ruleId: 'no-unknown-key', place},
+        {
+          ruleId: 'no-unknown-key',
+          place,
+          note: 'Write the serial number from the nameplate behind the component',
+        },
       )
   }
   return found

@@ -1,4 +1,5 @@
 import type {z} from 'zod'
+import type {Localised} from '../../handbook-model/datum.ts'
 import {type IsolationPoint, type IsolationRole, isolationRoles} from '../../handbook-model/vessel-content.ts'
 import {expectedWord} from '../nearest-word.ts'
 import {openMap} from './dynamic-maps.ts'
@@ -18,7 +19,13 @@ const point = fields({
   'restored-with': localised,
 }).transform(({id, ...rest}, context): IsolationPoint => {
   const fault = faultOfId(id.text.replaceAll('{tag}', '1'))
-  return fault ? refuse(context, fault, {ruleId: 'no-bad-id', place: id.place}) : {id: id.text, ...rest}
+  return fault
+    ? refuse(context, fault, {
+        ruleId: 'no-bad-id',
+        place: id.place,
+        note: 'Write it like `{tag}-pressure`',
+      })
+    : {id: id.text, ...rest}
 })
 
 const points = list(point)
@@ -33,7 +40,7 @@ export const isolationShape = openMap.transform((map, context): readonly Isolati
       refuse(
         context,
         `Unexpected isolation role \`${key}\`, ${expectedWord(key, isolationRoles, 'a role')}`,
-        {ruleId: 'no-unknown-key', place},
+        {ruleId: 'no-unknown-key', place, note: `The roles are ${isolationRoles.join(', ')}`},
       )
       continue
     }
@@ -57,7 +64,11 @@ function passOn(
       factsOfIssue(issue)
         ? issue.message
         : 'Unexpected text, expected a list of isolation points or `{none: reason}`',
-      factsOfIssue(issue) ?? {ruleId: 'no-wrong-shape', place},
+      factsOfIssue(issue) ?? {
+        ruleId: 'no-wrong-shape',
+        place,
+        note: 'List the points, or say why there is none',
+      },
     )
   }
 }
@@ -76,6 +87,10 @@ export function isolationOf(
 
 function fillRole(role: IsolationRole, tag: string): IsolationRole {
   const fill = (words: string): string => words.replaceAll('{tag}', tag)
+  const fillAll = (words: Localised): Localised => ({
+    ...words,
+    ...Object.fromEntries(Object.entries(words).map(([language, one]) => [language, fill(one)])),
+  })
   const low = tag.toLowerCase().replace(/[^a-z0-9]+/gu, '-')
   return {
     ...role,
@@ -83,9 +98,9 @@ function fillRole(role: IsolationRole, tag: string): IsolationRole {
       ...one,
       id: one.id.replaceAll('{tag}', low),
       tag: fill(one.tag),
-      where: {en: fill(one.where.en)},
-      proof: {en: fill(one.proof.en)},
-      restoredWith: {en: fill(one.restoredWith.en)},
+      where: fillAll(one.where),
+      proof: fillAll(one.proof),
+      restoredWith: fillAll(one.restoredWith),
     })),
   }
 }

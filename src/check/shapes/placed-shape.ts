@@ -12,7 +12,14 @@ import type {RuleId} from '../../messages/severities.ts'
 import {parseQuantity} from '../../quantities/parse-quantity.ts'
 import type {QuantityKind} from '../../quantities/quantity.ts'
 import {expectedWord} from '../nearest-word.ts'
-import {isPlainMap, isPlainScalar, type PlainMap, type PlainScalar, placeKey} from './plain-tree.ts'
+import {
+  isPlainMap,
+  isPlainScalar,
+  type PlainMap,
+  type PlainScalar,
+  type PlainTree,
+  placeKey,
+} from './plain-tree.ts'
 
 /** What a shape adds to an issue of its own, so that the message gets the right rule, place and remedy. */
 export interface IssueFacts {
@@ -41,7 +48,11 @@ export const leaf = z.custom<PlainScalar>(isPlainScalar, {error: 'text'})
 /** A text that is not blank. */
 export const text = leaf.transform((scalar, context) =>
   scalar.text.trim() === ''
-    ? refuse(context, 'Unexpected blank, expected a text', {ruleId: 'no-wrong-shape', place: scalar.place})
+    ? refuse(context, 'Unexpected blank, expected a text', {
+        ruleId: 'no-wrong-shape',
+        place: scalar.place,
+        note: 'Write the text, or take the key out where it may be left out',
+      })
     : scalar.text.trim().replace(/\s+/gu, ' '),
 )
 
@@ -70,26 +81,50 @@ export const reference = leaf.transform(
   (scalar): Reference => ({id: scalar.text.trim(), place: scalar.place}),
 )
 
-/** A text by language: a plain text is English. */
-export const localised = z.union(
-  [
-    text.transform((en): Localised => ({en})),
-    z
-      .custom<Record<string, unknown>>(isPlainMap)
-      .pipe(z.looseObject({en: text}).transform(({en}): Localised => ({en}))),
-  ],
-  {error: 'text'},
-)
+/** A text by language: a plain text is English; a map names the languages, English always among them. */
+export const localised = z
+  .custom<PlainScalar | PlainMap>((value) => isPlainScalar(value) || isPlainMap(value), {error: 'text'})
+  .transform((value, context): Localised => {
+    const written = isPlainScalar(value) ? {en: value} : value
+    const words = Object.entries(written).map(([language, leafOrMore]) => {
+      const parsed = text.safeParse(leafOrMore)
+      const place = isPlainMap(value) ? value[placeKey].keys.get(language) : undefined
+      if (place && !/^[a-z]{2,3}$/u.test(language))
+        refuse(context, `Unexpected language \`${language}\`, expected two or three small letters`, {
+          ruleId: 'no-unknown-key',
+          place,
+          note: 'Write the text behind a language such as `en`',
+        })
+      for (const issue of parsed.error?.issues ?? [])
+        refuse(
+          context,
+          issue.code === 'custom' && factsOfIssue(issue)
+            ? issue.message
+            : 'Unexpected list or map, expected text',
+          factsOfIssue(issue) ?? {ruleId: 'no-wrong-shape', place: place ?? {path: '', line: 1, column: 1}},
+        )
+      return [language, parsed.data ?? ''] as const
+    })
+    if (!('en' in written) && isPlainMap(value))
+      return refuse(context, 'Unexpected text without English, expected `en:` among the languages', {
+        ruleId: 'no-missing-key',
+        place: value[placeKey].map,
+        note: 'Add `en:` with the English text',
+      })
+    return {en: '', ...Object.fromEntries(words)}
+  })
 
 /** An ISO date that exists. */
 export const date = leaf.transform((scalar, context) => {
   const match = /^\d{4}-\d{2}-\d{2}$/u.test(scalar.text)
-  const real = match && new Date(`${scalar.text}T00:00:00Z`).toISOString().startsWith(scalar.text)
+  const day = new Date(`${scalar.text}T00:00:00Z`)
+  const real = match && !Number.isNaN(day.getTime()) && day.toISOString().startsWith(scalar.text)
   return real
     ? scalar.text
     : refuse(context, `Unexpected date \`${scalar.text}\`, expected a day like \`2031-02-14\``, {
         ruleId: 'no-bad-date',
         place: scalar.place,
+        note: 'Write year, month and day of a day that exists',
       })
 })
 
@@ -102,6 +137,7 @@ export const yesNo = leaf.transform((scalar, context) =>
       : refuse(context, `Unexpected \`${scalar.text}\`, expected \`yes\` or \`no\``, {
           ruleId: 'no-wrong-shape',
           place: scalar.place,
+          note: 'Write `yes` or `no`',
         }),
 )
 
@@ -114,6 +150,7 @@ export function wholeNumber(least: number, most: number) {
       : refuse(context, `Unexpected \`${scalar.text}\`, expected a whole number from ${least} to ${most}`, {
           ruleId: 'no-wrong-shape',
           place: scalar.place,
+          note: 'Write the number in digits, without a unit',
         })
   })
 }
@@ -127,6 +164,7 @@ export function plainNumber(least: number, most: number) {
       : refuse(context, `Unexpected \`${scalar.text}\`, expected a number from ${least} to ${most}`, {
           ruleId: 'no-wrong-shape',
           place: scalar.place,
+          note: 'Write the number in digits, without a unit',
         })
   })
 }
@@ -140,6 +178,7 @@ export function oneOf<const W extends string>(words: readonly W[]) {
       refuse(context, `Unexpected \`${scalar.text}\`, ${expectedWord(scalar.text, words, 'a word')}`, {
         ruleId: 'no-wrong-shape',
         place: scalar.place,
+        note: `Write one of ${words.join(', ')}`,
       })
     )
   })
@@ -152,15 +191,13 @@ export function list<T extends z.ZodType>(item: T) {
 
 const statuses: readonly ValueStatus[] = ['as-built', 'measured', 'calculated', 'assumed', 'common-practice']
 
-const originMap = z.looseObject({
+/** The `origin:` of a file or section: exactly these keys. */
+export const originShape = strictMap({
   status: oneOf(statuses),
   source: text,
   where: text.optional(),
   date: date.optional(),
-})
-
-/** The `origin:` of a file or section. */
-export const originShape = originMap.transform(
+}).transform(
   ({status, source, where, date: day}): Origin => ({
     status,
     source,
@@ -232,10 +269,32 @@ function known<K extends QuantityKind>(
       place: scalar.place,
       note: 'Write a number, a blank and the unit; write `not known` with a reason where nobody knows',
     })
-  const own = isPlainMap(value) && ('status' in value || 'source' in value) ? value : scalar.origin
-  const origin = originShape.safeParse(own)
-  if (!origin.success) {
-    return refuse(
+  const origin = originOf(value, scalar, context)
+  if (!origin) return z.NEVER
+  const {written} = parsed
+  const datum: KnownDatum<K> = {
+    kind: 'known',
+    quantity: written.quantity,
+    figure: written.figure,
+    unit: written.unit,
+    origin,
+    place: scalar.place,
+  }
+  return datum
+}
+
+/** The value's own origin, else the nearest above it; an inherited one that does not fit is reported where it stands. */
+function originOf(value: unknown, scalar: PlainScalar, context: Context): Origin | undefined {
+  const own = isPlainMap(value) ? ownOrigin(value, scalar.origin) : undefined
+  const origin = originShape.safeParse(own ?? scalar.origin)
+  if (origin.success) return origin.data
+  if (own) {
+    for (const issue of origin.error.issues) {
+      const facts = factsOfIssue(issue)
+      if (facts) refuse(context, issue.message, facts)
+    }
+  } else if (!scalar.origin) {
+    refuse(
       context,
       `Unexpected value \`${scalar.text}\` of unknown origin, expected \`origin: {status: …, source: …}\` above it or \`status\` and \`source\` beside it`,
       {
@@ -245,16 +304,14 @@ function known<K extends QuantityKind>(
       },
     )
   }
-  const {written} = parsed
-  const datum: KnownDatum<K> = {
-    kind: 'known',
-    quantity: written.quantity,
-    figure: written.figure,
-    unit: written.unit,
-    origin: origin.data,
-    place: scalar.place,
-  }
-  return datum
+  return undefined
+}
+
+/** What a value says of its own origin; a place or a day alone adds to the origin above it. */
+function ownOrigin(value: PlainMap, above: PlainTree | undefined): PlainTree | undefined {
+  const {value: _value, reason: _reason, ...own} = value
+  if ('status' in own || 'source' in own) return own
+  return ('where' in own || 'date' in own) && isPlainMap(above) ? {...above, ...own} : undefined
 }
 
 type Camel<S extends string> = S extends `${infer A}-${infer B}` ? `${A}${Capitalize<Camel<B>>}` : S
@@ -269,10 +326,14 @@ export type FieldsOf<S extends z.ZodRawShape> = {
   >
 } & {readonly place: Place}
 
-/** A map with exactly these keys. Unknown keys are refused with the nearest known one; a missing key points at the map it is missing from. */
+/** A map with exactly these keys and, where it states values, an origin. Unknown keys are refused with the nearest known one; a missing key points at the map it is missing from. */
 export function fields<S extends z.ZodRawShape>(shape: S) {
+  return strictMap(shape, {origin: originShape.optional()})
+}
+
+function strictMap<S extends z.ZodRawShape>(shape: S, extra: z.ZodRawShape = {}) {
   const known = Object.keys(shape)
-  const strict = z.strictObject({origin: z.unknown().optional(), ...shape})
+  const strict = z.strictObject({...extra, ...shape})
   return z.custom<PlainMap>(isPlainMap, {error: 'a map'}).transform((map, context): FieldsOf<S> => {
     const parsed = strict.safeParse(map)
     if (!parsed.success) {
@@ -345,7 +406,11 @@ function misfit(
     else if (isPlainMap(node)) place = node[placeKey].map
   }
   const what = isPlainScalar(node) ? `text \`${node.text}\`` : Array.isArray(node) ? 'list' : 'map'
-  return custom(`Unexpected ${what}, expected ${expected}`, {ruleId: 'no-wrong-shape', place})
+  return custom(`Unexpected ${what}, expected ${expected}`, {
+    ruleId: 'no-wrong-shape',
+    place,
+    note: `Write ${expected} here`,
+  })
 }
 
 /** The facts that a shape of ours attached to its issue. */

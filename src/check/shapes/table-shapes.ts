@@ -8,28 +8,31 @@ import type {
   Tables,
   ThreadRow,
 } from '../../handbook-model/content.ts'
-import type {KnownDatum, Origin, ValueStatus} from '../../handbook-model/datum.ts'
+import type {Origin, ValueStatus} from '../../handbook-model/datum.ts'
 import type {ContentSources, CsvSource, PlacedScalar} from '../../handbook-model/sources.ts'
 import type {Cargo} from '../../handbook-model/vessel-content.ts'
 import {addMessage, type ContentFiles} from '../../messages/add-message.ts'
 import type {Place} from '../../messages/place.ts'
-import {parseQuantity} from '../../quantities/parse-quantity.ts'
-import type {Quantity, QuantityKind} from '../../quantities/quantity.ts'
 import {expectedWord} from '../nearest-word.ts'
+import {type Cells, cellsOf, unitsOf} from './table-cells.ts'
 
-/** A row whose cells are asked for by column; a cell that does not fit adds a message and spoils the row. */
-interface Cells {
-  text(column: string): string
-  yesNo(column: string): boolean
-  quantity<K extends QuantityKind>(column: string, kind: K): Quantity<K> | undefined
-  datum<K extends QuantityKind>(column: string, kind: K): KnownDatum<K> | undefined
-  readonly place: Place
-}
+/** The tables that there are, each with the columns that tell its rows apart. */
+export const keyColumns = {
+  threads: ['size'],
+  'bolt-heads': ['size', 'head'],
+  'clearance-holes': ['size'],
+  'property-classes': ['class', 'above-diameter'],
+  friction: ['id'],
+  'running-clearances': ['from'],
+  cargoes: ['id'],
+} as const
+
+type TableName = keyof typeof keyColumns
 
 /** Reads the tables of content/tables; columns that are missing or not known are messages at the header. */
 export function checkTables(sources: ContentSources, files: ContentFiles): Tables {
   const read = <Row>(
-    name: string,
+    name: TableName,
     columns: readonly string[],
     row: (cells: Cells) => Row | undefined,
   ): TableOf<Row> => readTable(sources.csv.get(`tables/${name}.csv`), name, columns, row, files)
@@ -68,7 +71,7 @@ export function checkTables(sources: ContentSources, files: ContentFiles): Table
 
 function readTable<Row>(
   csv: CsvSource | undefined,
-  name: string,
+  name: TableName,
   columns: readonly string[],
   row: (cells: Cells) => Row | undefined,
   files: ContentFiles,
@@ -88,11 +91,44 @@ function readTable<Row>(
   }
   const origin = originOfTable(csv, files)
   if (!columnsFit(csv, columns, files)) return {origin, rows: []}
-  const rows = csv.rows.flatMap((cells) => {
-    const made = row(cellsOf(csv, cells, origin, files))
+  const units = unitsOf(csv, files)
+  const first = new Map<string, Place>()
+  const rows = csv.rows.flatMap((written) => {
+    const cells = cellsOf({csv, cells: written, origin, units}, files)
+    const key = keyColumns[name].map((column) => cells.text(column)).join(' ')
+    const earlier = first.get(key)
+    if (earlier) {
+      addMessage(
+        files,
+        cells.place,
+        'no-duplicate-id',
+        `Unexpected second row \`${key}\`, expected each row once`,
+        {
+          cause: earlier,
+          note: 'Keep the row that the source prints',
+        },
+      )
+      return []
+    }
+    first.set(key, cells.place)
+    if (hasBlank(csv, written, files)) return []
+    const made = row(cells)
     return made === undefined ? [] : [made]
   })
   return {origin, rows}
+}
+
+function hasBlank(csv: CsvSource, written: readonly PlacedScalar[], files: ContentFiles): boolean {
+  const blanks = written.flatMap(({text, place}, index) => (text === '' ? [{place, index}] : []))
+  for (const {place, index} of blanks)
+    addMessage(
+      files,
+      place,
+      'no-wrong-shape',
+      `Unexpected blank in column \`${csv.header[index]?.text ?? ''}\`, expected a value`,
+      {note: 'Fill the cell, or take the row out'},
+    )
+  return blanks.length > 0
 }
 
 const statuses: readonly ValueStatus[] = ['as-built', 'measured', 'calculated', 'assumed', 'common-practice']
@@ -109,9 +145,19 @@ function originOfTable(csv: CsvSource, files: ContentFiles): Origin {
       )
     }
   }
-  const status = csv.head.get('status')?.text ?? ''
+  const status = csv.head.get('status')
+  const known = statuses.find((one) => one === status?.text)
+  if (status && !known) {
+    addMessage(
+      files,
+      status.place,
+      'no-wrong-shape',
+      `Unexpected status \`${status.text}\`, ${expectedWord(status.text, statuses, 'a word')}`,
+      {note: `Write one of ${statuses.join(', ')}`},
+    )
+  }
   return {
-    status: statuses.find((one) => one === status) ?? 'assumed',
+    status: known ?? 'assumed',
     source: csv.head.get('source')?.text ?? '',
     where: csv.head.get('edition')?.text ?? '',
   }
@@ -139,54 +185,17 @@ function columnsFit(csv: CsvSource, columns: readonly string[], files: ContentFi
       {note: `The columns are ${columns.join(',')}`},
     )
   }
-  return missing.length === 0 && strange.length === 0
-}
-
-function cellsOf(csv: CsvSource, cells: readonly PlacedScalar[], origin: Origin, files: ContentFiles): Cells {
-  const cell = (column: string): PlacedScalar => {
-    const found = cells[csv.header.findIndex((one) => one.text === column)]
-    return found ?? {kind: 'scalar', text: '', place: csv.place}
+  const doubled = csv.header.filter((cell, index) => names.indexOf(cell.text) < index)
+  for (const cell of doubled) {
+    addMessage(
+      files,
+      cell.place,
+      'no-duplicate-id',
+      `Unexpected second column \`${cell.text}\`, expected each column once`,
+      {note: 'Take one of the two out'},
+    )
   }
-  const datum = <K extends QuantityKind>(column: string, kind: K): KnownDatum<K> | undefined => {
-    const {text, place} = cell(column)
-    const unit = csv.head.get(`unit ${column}`)
-    if (!unit) {
-      addMessage(
-        files,
-        csv.place,
-        'no-missing-key',
-        `Unexpected table without a line \`# unit ${column}: …\`, expected the unit of the column`,
-        {note: 'Name the unit of each column of numbers above the header'},
-      )
-      return undefined
-    }
-    const parsed = parseQuantity(`${text} ${unit.text === '1' ? '' : unit.text}`.trim(), [kind])
-    if (parsed.ok)
-      return {
-        kind: 'known',
-        quantity: parsed.written.quantity,
-        figure: parsed.written.figure,
-        unit: parsed.written.unit,
-        origin,
-        place,
-      }
-    addMessage(files, place, 'no-bad-quantity', parsed.reason, {
-      note: `Write the number of \`${column}\` in ${unit.text}, without the unit`,
-    })
-    return undefined
-  }
-  return {
-    place: cells[0]?.place ?? csv.place,
-    text: (column) => cell(column).text,
-    yesNo: (column) => {
-      const {text, place} = cell(column)
-      if (text !== 'yes' && text !== 'no')
-        addMessage(files, place, 'no-wrong-shape', `Unexpected \`${text}\`, expected \`yes\` or \`no\``)
-      return text === 'yes'
-    },
-    datum,
-    quantity: (column, kind) => datum(column, kind)?.quantity,
-  }
+  return missing.length === 0 && strange.length === 0 && doubled.length === 0
 }
 
 function threadRow(cells: Cells): ThreadRow | undefined {
@@ -198,9 +207,11 @@ function threadRow(cells: Cells): ThreadRow | undefined {
 function boltHeadRow(cells: Cells): BoltHeadRow | undefined {
   const bearingDiameter = cells.quantity('bearing-diameter', 'length')
   const wrench = cells.quantity('wrench', 'length')
-  const head = cells.text('head') === 'socket' ? 'socket' : 'hexagon'
+  const head = cells.oneOf('head', ['hexagon', 'socket'])
   return (
-    bearingDiameter && wrench && {size: cells.text('size'), head, bearingDiameter, wrench, place: cells.place}
+    head &&
+    bearingDiameter &&
+    wrench && {size: cells.text('size'), head, bearingDiameter, wrench, place: cells.place}
   )
 }
 
@@ -253,8 +264,10 @@ function runningClearanceRow(cells: Cells): RunningClearanceRow | undefined {
 
 function cargoRow(cells: Cells): Cargo | undefined {
   const density = cells.datum('density', 'density')
+  const word = cells.oneOf('word', ['DANGER', 'WARNING'])
   return (
-    density && {
+    density &&
+    word && {
       id: cells.text('id'),
       title: cells.text('title'),
       density,
@@ -262,7 +275,7 @@ function cargoRow(cells: Cells): Cargo | undefined {
       waterReactive: cells.yesNo('water-reactive'),
       toxic: cells.yesNo('toxic'),
       purgeMedium: cells.text('purge-medium'),
-      word: cells.text('word') === 'DANGER' ? 'DANGER' : 'WARNING',
+      word,
       protection: cells.text('protection'),
       place: cells.place,
     }
