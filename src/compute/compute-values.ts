@@ -4,6 +4,7 @@ import type {Design, Position, Tank, Vessel} from '../handbook-model/vessel-cont
 import {addMessage, type ContentFiles} from '../messages/add-message.ts'
 import {cofferdamValues} from './cofferdam-values.ts'
 import {jointValues} from './joint-values.ts'
+import {refuseOutOfRange} from './refuse-out-of-range.ts'
 import {designStatedValues, positionStatedValues} from './stated-values.ts'
 import {wearRingValues} from './wear-ring-values.ts'
 
@@ -14,6 +15,7 @@ import {wearRingValues} from './wear-ring-values.ts'
  * known stays not known, and so does everything that needs it.
  */
 export function computeValues(content: Content, files: ContentFiles): ComputedValues {
+  if (refuseOutOfRange(content, files)) return {vessels: new Map()}
   const ofDesigns = new Map(
     [...content.designs].map(([id, design]) => [id, designValues(design, content, files)]),
   )
