@@ -1,7 +1,8 @@
 // Compiles src to .build: the command line program, and the page runtime as classic scripts.
+import {fileURLToPath} from 'node:url'
 import {build} from 'esbuild'
 
-const root = new URL('..', import.meta.url).pathname
+const root = fileURLToPath(new URL('..', import.meta.url))
 
 /** Compiles both halves; throws when a source does not compile. */
 export async function compile() {
@@ -32,4 +33,4 @@ export async function compile() {
   })
 }
 
-if (process.argv[1] === new URL(import.meta.url).pathname) await compile()
+if (process.argv[1] === fileURLToPath(import.meta.url)) await compile()

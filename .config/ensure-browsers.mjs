@@ -1,7 +1,9 @@
 // Finds the browsers and PDF tools that the tests drive; installs them from Debian's packages when it may, else says what to install.
+
 import {spawnSync} from 'node:child_process'
 import {accessSync, constants} from 'node:fs'
 import {delimiter, join} from 'node:path'
+import {fileURLToPath} from 'node:url'
 
 const needed = [
   {names: ['chromium', 'chromium-browser', 'google-chrome'], package: 'chromium'},
@@ -52,7 +54,7 @@ export function ensureBrowsers() {
   return {chromium: findProgram(needed[0].names), firefox: findProgram(needed[1].names)}
 }
 
-if (process.argv[1] === new URL(import.meta.url).pathname) {
+if (process.argv[1] === fileURLToPath(import.meta.url)) {
   try {
     process.stdout.write(`${JSON.stringify(ensureBrowsers())}\n`)
   } catch (error) {

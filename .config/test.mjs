@@ -1,9 +1,11 @@
 // README command two: the whole gate. Each area has a budget in seconds that fails the run; the sum stays under eight minutes on two cores.
+
 import {spawnSync} from 'node:child_process'
 import {readdirSync, readFileSync, rmSync} from 'node:fs'
+import {fileURLToPath} from 'node:url'
 import {ensureBrowsers} from './ensure-browsers.mjs'
 
-const root = new URL('..', import.meta.url).pathname
+const root = fileURLToPath(new URL('..', import.meta.url))
 const node = process.execPath
 const vitest = (config, name) => [
   node,

@@ -55,7 +55,7 @@ export async function runBuild(options: CommandOptions): Promise<Outcome> {
   )
   const words = passed
     ? `${lines.join('')}${countWords(files)}\n`
-    : `Nothing published: ${countWords(files)}\n`
+    : `${lines.join('')}${published.length === 0 ? 'Nothing' : 'Nothing further'} published: ${countWords(files)}\n`
   const out = options.json
     ? `${JSON.stringify({passed, published, messages: messagesData(files)}, null, 2)}\n`
     : words

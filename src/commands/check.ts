@@ -1,8 +1,11 @@
+import {nodeDisk} from '../publish/disk.ts'
+import {completeInterruptedSwaps} from '../publish/publish-vessel.ts'
 import {type CommandOptions, countWords, messagesData, messagesText, type Outcome} from './outcome.ts'
 import {checkAndCompute} from './run-stages.ts'
 
 /** `sheetanchor check`: reads, checks and computes everything and publishes nothing. */
 export async function runCheck(options: CommandOptions): Promise<Outcome> {
+  completeInterruptedSwaps(options.out, nodeDisk)
   const {files, content} = await checkAndCompute(options.content)
   const counts = countWords(files)
   const out = options.json
