@@ -4,8 +4,9 @@ import type {Reference} from '../handbook-model/datum.ts'
 import type {Office} from '../handbook-model/office-content.ts'
 import type {ContentSources} from '../handbook-model/sources.ts'
 import type {Vessel} from '../handbook-model/vessel-content.ts'
-import {addMessage, type ContentFiles} from '../messages/add-message.ts'
+import {addMessage, type ContentFiles, stopsTheBuild} from '../messages/add-message.ts'
 import type {Place} from '../messages/place.ts'
+import {faultyFiles, type KnownIds, knownIds} from './known-ids.ts'
 import {expectedWord} from './nearest-word.ts'
 import {checkShape} from './shapes/check-shape.ts'
 import {designShape} from './shapes/design-shape.ts'
@@ -18,11 +19,17 @@ import {
   toolsShape,
 } from './shapes/library-shapes.ts'
 import {officeShape} from './shapes/office-shape.ts'
-import {checkTables} from './shapes/table-shapes.ts'
+import {checkTables, keyColumns} from './shapes/table-shapes.ts'
 import {vesselShape} from './shapes/vessel-shape.ts'
+import {sourceReferences} from './source-references.ts'
+import {noUnusualDesignValue, noUnusualVesselValue} from './usual-windows.ts'
 
 /** Everything of the content but its procedures; `office` is undefined when it could not be read. */
-export type ContentData = Omit<Content, 'procedures' | 'office'> & {readonly office: Office | undefined}
+export type ContentData = Omit<Content, 'procedures' | 'office'> & {
+  readonly office: Office | undefined
+  /** Files whose definitions could not be used. */
+  readonly faulty: ReadonlySet<string>
+}
 
 interface Identified {
   readonly id: string
@@ -31,10 +38,11 @@ interface Identified {
 
 /** Checks shapes, identity and references of the YAML and CSV content; every fault is a message. */
 export function checkContentData(sources: ContentSources, files: ContentFiles): ContentData {
+  const nothing = isNothing(sources) && stopsTheBuild(files)
   const one = <T>(path: string, shape: z.ZodType<T>): T | undefined => {
     const node = sources.yaml.get(path)
     if (node) return checkShape(node, shape, files)
-    if (files.has(path)) return undefined
+    if (files.has(path) || nothing) return undefined
     addMessage(
       files,
       {path: '.', line: 1, column: 1},
@@ -59,11 +67,11 @@ export function checkContentData(sources: ContentSources, files: ContentFiles): 
     for (const item of found) nameFits(item, `${folder}/${item.id}.yaml`, files)
     return byId(found, files)
   }
-  const tables = checkTables(sources, files)
-  const data: ContentData = {
+  const tables = checkTables(sources, files, nothing)
+  const shaped = {
     office: one('office.yaml', officeShape),
     sources: byId(one('sources.yaml', sourcesShape)?.sources ?? [], files),
-    vessels: byId(checkVessels(sources, files), files),
+    vessels: byId(checkVessels(sources, files, nothing), files),
     designs: many('designs', designShape),
     cautions: many('cautions', cautionShape),
     jobs: many('jobs', jobShape),
@@ -72,14 +80,21 @@ export function checkContentData(sources: ContentSources, files: ContentFiles): 
     terms: byId(one('terms.yaml', termsShape)?.terms ?? [], files),
     tables,
   }
-  refuseStrayYaml(sources, files)
-  checkReferences(data, tables, files)
+  refuseStrayFiles(sources, files)
+  const data: ContentData = {...shaped, faulty: faultyFiles(files)}
+  checkDesigns(data, tables, files)
+  checkReferences(data, sources, files)
   return data
 }
 
-function checkVessels(sources: ContentSources, files: ContentFiles): readonly Vessel[] {
+function isNothing({yaml, csv, markdown}: ContentSources): boolean {
+  return yaml.size + csv.size + markdown.size === 0
+}
+
+function checkVessels(sources: ContentSources, files: ContentFiles, nothing: boolean): readonly Vessel[] {
+  const serials = new Map<string, Place>()
   const paths = [...sources.yaml.keys()].filter((path) => /^vessels\/[^/]+\/vessel\.yaml$/u.test(path))
-  if (paths.length === 0 && files.size > 0) {
+  if (paths.length === 0 && !nothing) {
     addMessage(
       files,
       {path: 'vessels', line: 1, column: 1},
@@ -102,49 +117,53 @@ function checkVessels(sources: ContentSources, files: ContentFiles): readonly Ve
         {note: 'List the pump positions of the vessel'},
       )
     }
-    const tags = byId(vessel.tanks, files)
+    const tanks = byId(vessel.tanks, files)
     byId(vessel.positions, files)
-    checkVesselReferences(vessel, tags, files)
+    checkTags(vessel, files)
+    for (const position of vessel.positions) refersTo(position.tank, tanks, 'tank of this vessel', files)
+    refuseSecondSerials(vessel, serials, files)
+    noUnusualVesselValue(vessel, files)
     return [vessel]
   })
 }
 
-function checkVesselReferences(
-  vessel: Vessel,
-  tanks: ReadonlyMap<string, unknown>,
-  files: ContentFiles,
-): void {
-  const serials = new Map<string, Place>()
+function checkTags(vessel: Vessel, files: ContentFiles): void {
+  for (const tagged of [vessel.tanks, vessel.positions]) {
+    const first = new Map<string, Place>()
+    for (const {tag, place} of tagged) {
+      const cause = first.get(tag)
+      if (cause)
+        addMessage(
+          files,
+          place,
+          'no-duplicate-id',
+          `Unexpected second tag \`${tag}\`, expected each tag once`,
+          {
+            cause,
+            note: 'Read the plates again: the tag is the largest thing on every sheet',
+          },
+        )
+      else first.set(tag, place)
+    }
+  }
+}
+
+/** No two things in the fleet carry one serial number: what is found on a nameplate tells one pump from another. */
+function refuseSecondSerials(vessel: Vessel, serials: Map<string, Place>, files: ContentFiles): void {
   for (const position of vessel.positions) {
-    refersTo(position.tank, tanks, 'tank of this vessel', files)
-    for (const component of position.components) {
-      const key = `${component.kind} ${component.serial}`
-      const first = serials.get(key)
+    const plates = [{kind: 'pump', serial: position.serial, place: position.place}, ...position.components]
+    for (const {kind, serial, place} of plates) {
+      const first = serials.get(`${kind} ${serial}`)
       if (first)
         addMessage(
           files,
-          component.place,
+          place,
           'no-duplicate-id',
-          `Unexpected second ${component.kind} with serial \`${component.serial}\`, expected each serial once`,
+          `Unexpected second ${kind} with serial \`${serial}\`, expected each serial once`,
           {cause: first, note: 'Read the nameplates again'},
         )
-      else serials.set(key, component.place)
+      else serials.set(`${kind} ${serial}`, place)
     }
-    impossible(
-      position.stackLength.kind === 'known' && position.stackLength.quantity.si <= 0,
-      position.stackLength.place,
-      'stack length of nothing',
-      'a length above zero',
-      files,
-    )
-    implausible(
-      position.stackLength.kind === 'known' &&
-        (position.stackLength.quantity.si < 6 || position.stackLength.quantity.si > 22),
-      position.stackLength.place,
-      'stack length',
-      '6 m to 22 m',
-      files,
-    )
   }
 }
 
@@ -177,11 +196,13 @@ export function byId<T extends Identified>(items: readonly T[], files: ContentFi
   return new Map([...found].sort(([a], [b]) => (a < b ? -1 : 1)))
 }
 
-const knownYaml =
+const knownFile =
   /^(office|sources|terms|tools|parts|symptoms|approvals|changes)\.yaml$|^(cautions|designs|jobs)\/[^/]+\.yaml$|^vessels\/[^/]+\/(vessel\.yaml|history\/[^/]+\.yaml)$/u
 
-function refuseStrayYaml(sources: ContentSources, files: ContentFiles): void {
-  for (const path of [...sources.yaml.keys()].filter((one) => !knownYaml.test(one))) {
+function refuseStrayFiles(sources: ContentSources, files: ContentFiles): void {
+  const tables = Object.keys(keyColumns).map((name) => `tables/${name}.csv`)
+  for (const path of [...sources.yaml.keys(), ...sources.csv.keys()]) {
+    if (knownFile.test(path) || tables.includes(path)) continue
     addMessage(
       files,
       {path, line: 1, column: 1},
@@ -193,12 +214,7 @@ function refuseStrayYaml(sources: ContentSources, files: ContentFiles): void {
 }
 
 /** Reports a reference that leads nowhere, with the nearest id. */
-export function refersTo(
-  reference: Reference,
-  known: {has(id: string): boolean; keys(): Iterable<string>},
-  what: string,
-  files: ContentFiles,
-): boolean {
+export function refersTo(reference: Reference, known: KnownIds, what: string, files: ContentFiles): boolean {
   if (known.has(reference.id)) return true
   addMessage(
     files,
@@ -210,62 +226,51 @@ export function refersTo(
   return false
 }
 
-function checkReferences(data: ContentData, tables: Tables, files: ContentFiles): void {
-  const keys = (ids: readonly string[]): ReadonlySet<string> => new Set(ids)
-  const threads = keys(tables.threads.rows.map((row) => row.size))
-  const classes = keys(tables.propertyClasses.rows.map((row) => row.id))
-  const frictions = keys(tables.friction.rows.map((row) => row.id))
-  const cargoes = keys(tables.cargoes.rows.map((row) => row.id))
+function checkDesigns(data: ContentData, tables: Tables, files: ContentFiles): void {
+  const rows = (name: string, ids: readonly string[]): KnownIds =>
+    knownIds(new Set(ids), `tables/${name}.csv`, data.faulty)
+  const threads = rows(
+    'threads',
+    tables.threads.rows.map((row) => row.size),
+  )
+  const classes = rows(
+    'property-classes',
+    tables.propertyClasses.rows.map((row) => row.id),
+  )
+  const frictions = rows(
+    'friction',
+    tables.friction.rows.map((row) => row.id),
+  )
   for (const design of data.designs.values()) {
     for (const joint of design.joints) {
       refersTo(joint.thread, threads, 'row of tables/threads.csv', files)
       refersTo(joint.propertyClass, classes, 'row of tables/property-classes.csv', files)
       if (joint.lubrication) refersTo(joint.lubrication, frictions, 'row of tables/friction.csv', files)
     }
-    const {outerPipeBore: outer, innerPipeOutside: inner} = design.cofferdam
-    impossible(
-      outer.kind === 'known' && inner.kind === 'known' && outer.quantity.si <= inner.quantity.si,
-      outer.place,
-      'outer pipe that is not larger than the inner pipe',
-      'pipes that nest',
-      files,
-    )
+    noUnusualDesignValue(design, files)
     byId([...design.joints, ...design.rings], files)
-    byId(design.limits, files)
-    byId(design.masses, files)
-    byId(design.settings, files)
+    for (const named of [design.limits, design.masses, design.settings, design.ratings, design.geometry])
+      byId<Identified>(named, files)
   }
+}
+
+function checkReferences(data: ContentData, sources: ContentSources, files: ContentFiles): void {
+  const designs = knownIds(data.designs, 'designs/', data.faulty)
+  const cargoes = knownIds(
+    new Set(data.tables.cargoes.rows.map((row) => row.id)),
+    'tables/cargoes.csv',
+    data.faulty,
+  )
+  const tools = knownIds(data.tools, 'tools.yaml', data.faulty)
+  const parts = knownIds(data.parts, 'parts.yaml', data.faulty)
+  const known = knownIds(data.sources, 'sources.yaml', data.faulty)
   for (const vessel of data.vessels.values()) {
-    for (const position of vessel.positions) refersTo(position.design, data.designs, 'design', files)
+    for (const position of vessel.positions) refersTo(position.design, designs, 'design', files)
     for (const cargo of vessel.cargoes) refersTo(cargo, cargoes, 'row of tables/cargoes.csv', files)
-    for (const aboard of vessel.toolsAboard) refersTo(aboard.tool, data.tools, 'tool', files)
-    for (const aboard of vessel.sparesAboard) refersTo(aboard.part, data.parts, 'part', files)
+    for (const aboard of vessel.toolsAboard) refersTo(aboard.tool, tools, 'tool', files)
+    for (const aboard of vessel.sparesAboard) refersTo(aboard.part, parts, 'part', files)
   }
-  for (const caution of data.cautions.values()) refersTo(caution.source, data.sources, 'source', files)
+  for (const reference of sourceReferences(sources)) refersTo(reference, known, 'source', files)
   for (const source of data.sources.values())
-    if (source.supersededBy) refersTo(source.supersededBy, data.sources, 'source', files)
-}
-
-function impossible(fails: boolean, place: Place, what: string, expected: string, files: ContentFiles): void {
-  if (fails)
-    addMessage(files, place, 'no-impossible-value', `Unexpected ${what}, expected ${expected}`, {
-      note: 'Read the drawing or the record again',
-    })
-}
-
-function implausible(
-  fails: boolean,
-  place: Place,
-  what: string,
-  expected: string,
-  files: ContentFiles,
-): void {
-  if (fails)
-    addMessage(
-      files,
-      place,
-      'no-implausible-value',
-      `Unexpected ${what} outside the usual window, expected ${expected}`,
-      {note: 'Read the drawing or the record again; the build goes on'},
-    )
+    if (source.supersededBy) refersTo(source.supersededBy, known, 'source', files)
 }

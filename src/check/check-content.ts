@@ -3,6 +3,7 @@ import type {Procedure} from '../handbook-model/procedure.ts'
 import type {ContentSources} from '../handbook-model/sources.ts'
 import {type ContentFiles, stopsTheBuild} from '../messages/add-message.ts'
 import {byId, type ContentData, checkContentData, refersTo} from './check-content-data.ts'
+import {isWhole, knownIds} from './known-ids.ts'
 import {parseProcedure} from './procedures/parse-procedure.ts'
 import {knownValueIds} from './rules/known-value-ids.ts'
 import {noIncompleteCaution} from './rules/no-incomplete-caution.ts'
@@ -30,17 +31,25 @@ export function checkContent(sources: ContentSources, files: ContentFiles): Cont
   const data = checkContentData(sources, files)
   const parsed = [...sources.markdown].flatMap(([path, source]) => parseProcedure(path, source, files) ?? [])
   const procedures = byId(parsed, files)
-  checkRules(data, procedures, files)
-  if (!data.office || stopsTheBuild(files)) return undefined
-  return {...data, office: data.office, procedures}
+  const procedureFiles = [...files.keys()].filter((path) => /^procedures\/.*\.md$/u.test(path))
+  checkRules(data, {procedures, allRead: parsed.length >= procedureFiles.length}, files)
+  const {faulty: _faulty, ...content} = data
+  if (!content.office || stopsTheBuild(files)) return undefined
+  return {...content, office: content.office, procedures}
 }
 
-function checkRules(
-  data: ContentData,
-  procedures: ReadonlyMap<string, Procedure>,
-  files: ContentFiles,
-): void {
+/** The procedures that could be parsed, and whether these are all. */
+interface ParsedProcedures {
+  readonly procedures: ReadonlyMap<string, Procedure>
+  readonly allRead: boolean
+}
+
+function checkRules(data: ContentData, {procedures, allRead}: ParsedProcedures, files: ContentFiles): void {
+  const {faulty} = data
+  const unreadProcedures = new Set(allRead ? [] : ['procedures/'])
+  const knownProcedures = knownIds(procedures, 'procedures/', unreadProcedures)
   const facts = factValuesOf(data.office?.facts ?? [], data.designs.keys(), data.vessels.keys())
+  const factsWhole = ['office.yaml', 'designs/', 'vessels/'].every((path) => isWhole(path, faulty))
   const designs = [...data.designs.values()]
   const reactive = new Set(data.tables.cargoes.rows.filter((row) => row.waterReactive).map((row) => row.id))
   const reactiveCargo = [...data.vessels.values()].some((vessel) =>
@@ -48,25 +57,38 @@ function checkRules(
   )
   for (const caution of data.cautions.values()) noIncompleteCaution(caution, files)
   for (const procedure of procedures.values()) {
-    noUndefinedReference(procedure, {...data, procedures, facts, designs}, files)
+    noUndefinedReference(
+      procedure,
+      {
+        cautions: knownIds(data.cautions, 'cautions/', faulty),
+        procedures: knownProcedures,
+        tools: knownIds(data.tools, 'tools.yaml', faulty),
+        parts: knownIds(data.parts, 'parts.yaml', faulty),
+        terms: knownIds(data.terms, 'terms.yaml', faulty),
+        facts: knownIds(facts, 'office.yaml', faulty),
+        designs,
+        designUnread: !isWhole('designs/', faulty),
+      },
+      files,
+    )
     noUncautionedHazard(procedure, data.cautions, reactiveCargo, files)
     noUnlimitedReading(procedure, data.tools, files)
     noUnwitnessedHold(procedure, files)
-    noUndeclaredFact(procedure, facts, files)
+    if (factsWhole) noUndeclaredFact(procedure, facts, files)
     for (const design of designs) noUnitMix(procedure, design, files)
   }
   for (const job of data.jobs.values()) {
-    for (const reference of job.procedures) refersTo(reference, procedures, 'procedure', files)
-    noUnrestoredIsolation(job, procedures, files)
+    for (const reference of job.procedures) refersTo(reference, knownProcedures, 'procedure', files)
+    if (job.procedures.every(({id}) => procedures.has(id))) noUnrestoredIsolation(job, procedures, files)
   }
-  noJoblessIsolation(procedures, data.jobs, files)
+  if (isWhole('jobs/', faulty)) noJoblessIsolation(procedures, data.jobs, files)
   checkDesigns(data, facts, files)
   checkVessels(data, procedures, facts, files)
 }
 
 function checkDesigns(data: ContentData, facts: ReturnType<typeof factValuesOf>, files: ContentFiles): void {
   for (const design of data.designs.values()) {
-    noUndeclaredFactValue(design.facts, facts, files)
+    if (isWhole('office.yaml', data.faulty)) noUndeclaredFactValue(design.facts, facts, files)
     for (const limit of design.limits) refersTo(limit.value, knownValueIds(design), 'value', files)
   }
 }
@@ -81,16 +103,15 @@ function checkVessels(
     (data.office?.facts ?? []).filter((fact) => fact.scope === 'position').map((fact) => fact.id),
   )
   for (const vessel of data.vessels.values()) {
-    noUndeclaredFactValue(vessel.facts, facts, files)
-    for (const position of vessel.positions) noUndeclaredFactValue(position.facts, facts, files)
+    const stated = [vessel.facts, ...vessel.positions.map((position) => position.facts)]
+    if (isWhole('office.yaml', data.faulty))
+      for (const values of stated) noUndeclaredFactValue(values, facts, files)
     for (const procedure of procedures.values()) {
       noMissingIsolationPoint(procedure, vessel, files)
-      for (const position of vessel.positions)
-        noUnidentifiedFact(
-          procedure,
-          {vessel, position, design: data.designs.get(position.design.id), asFitted},
-          files,
-        )
+      for (const position of vessel.positions) {
+        const design = data.designs.get(position.design.id)
+        if (design) noUnidentifiedFact(procedure, {vessel, position, design, asFitted}, files)
+      }
     }
   }
 }

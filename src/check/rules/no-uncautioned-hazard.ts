@@ -12,7 +12,8 @@ import {
  * Every hazard that a step's action class brings has a caution at the step or for its section.
  *
  * The crew reads one step at a time; a hazard named only somewhere else is a hazard not named.
- * A caution under a condition of its own does not count, unless the step has the same condition.
+ * A caution under a condition of its own does not count, unless the step has the same condition. A step that calls for a
+ * caution that is not there waits until that reference is mended.
  *
  * Accepted: `::caution{ref=suspended-load}` … before `:step{#lower action=lift}`.
  * Rejected: `:step{#lower action=lift}` with no caution of the suspended load.
@@ -40,6 +41,7 @@ function checkStep(
   const uses = [...section.cautions, ...step.cautions].filter(
     (use) => !use.when || use.when.text === step.when?.text,
   )
+  const allThere = uses.every((use) => cautions.has(use.caution.id))
   const covered = new Set(uses.map((use) => cautions.get(use.caution.id)?.hazardClass))
   for (const action of step.actions) {
     const demanded = hazardClassesOfActions.get(action)
@@ -55,7 +57,7 @@ function checkStep(
     }
     const more = reactiveCargo && actionsAtReactiveCargo.includes(action) ? [reactiveCargoHazard] : []
     for (const hazard of [...demanded, ...more]) {
-      if (covered.has(hazard)) continue
+      if (covered.has(hazard) || !allThere) continue
       const serving = [...cautions.values()]
         .filter((one) => one.hazardClass === hazard)
         .map((one) => `\`${one.id}\``)

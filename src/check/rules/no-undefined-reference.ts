@@ -3,19 +3,20 @@ import type {Procedure, RichText, Section, Step, StepPart} from '../../handbook-
 import type {Design} from '../../handbook-model/vessel-content.ts'
 import {addMessage, type ContentFiles} from '../../messages/add-message.ts'
 import {refersTo} from '../check-content-data.ts'
+import {type KnownIds, knownIds} from '../known-ids.ts'
 import {knownValueIds} from './known-value-ids.ts'
 
-type Known = ReadonlyMap<string, unknown> | ReadonlySet<string>
-
 /** Everything that a procedure may refer to by id. */
-export interface KnownIds {
-  readonly cautions: Known
-  readonly procedures: Known
-  readonly tools: Known
-  readonly parts: Known
-  readonly terms: Known
-  readonly facts: Known
+export interface Referable {
+  readonly cautions: KnownIds
+  readonly procedures: KnownIds
+  readonly tools: KnownIds
+  readonly parts: KnownIds
+  readonly terms: KnownIds
+  readonly facts: KnownIds
   readonly designs: readonly Design[]
+  /** True when a design could not be used: then every value, limit and joint counts as known. */
+  readonly designUnread?: boolean
 }
 
 /**
@@ -24,9 +25,9 @@ export interface KnownIds {
  * Accepted: `:value{ref=hub-bolts.torque}` with a joint `hub-bolts` in the design.
  * Rejected: `:value{ref=hub-bolt.torque}`.
  */
-export function noUndefinedReference(procedure: Procedure, known: KnownIds, files: ContentFiles): void {
-  const values = new Set(known.designs.flatMap((design) => [...knownValueIds(design)]))
-  const limits = new Set(known.designs.flatMap((design) => design.limits.map((one) => one.id)))
+export function noUndefinedReference(procedure: Procedure, known: Referable, files: ContentFiles): void {
+  const values = ofDesigns(known, (design) => [...knownValueIds(design)])
+  const limits = ofDesigns(known, (design) => design.limits.map((one) => one.id))
   const toValue = (reference: Reference): boolean => refersTo(reference, values, 'value', files)
   for (const {tool} of procedure.tools) refersTo(tool, known.tools, 'tool', files)
   for (const {part} of procedure.parts) refersTo(part, known.parts, 'part', files)
@@ -54,9 +55,14 @@ export function noUndefinedReference(procedure: Procedure, known: KnownIds, file
   }
 }
 
+function ofDesigns(known: Referable, idsOf: (design: Design) => readonly string[]): KnownIds {
+  const ids = new Set(known.designs.flatMap(idsOf))
+  return knownIds(ids, 'designs/', new Set(known.designUnread ? ['designs/'] : []))
+}
+
 interface PartDesk {
-  readonly known: KnownIds
-  readonly limits: ReadonlySet<string>
+  readonly known: Referable
+  readonly limits: KnownIds
   readonly toValue: (reference: Reference) => boolean
   readonly readText: (text: RichText) => void
   readonly files: ContentFiles
@@ -77,7 +83,7 @@ function readPart(part: StepPart, desk: PartDesk): void {
         refersTo(from, readingIds(desk.procedure), 'reading of this procedure', desk.files)
   } else if (part.kind === 'figure') {
     const [name, joint] = part.figure.split(':')
-    const joints = new Set(desk.known.designs.flatMap((design) => design.joints.map((one) => one.id)))
+    const joints = ofDesigns(desk.known, (design) => design.joints.map((one) => one.id))
     if (name === 'tightening-order')
       refersTo({id: joint ?? '', place: part.place}, joints, 'joint', desk.files)
     else if (part.figure !== 'tank-plan')
@@ -90,7 +96,12 @@ function readPart(part: StepPart, desk: PartDesk): void {
   }
 }
 
-function toProcedure(reference: Reference, procedure: Procedure, known: KnownIds, files: ContentFiles): void {
+function toProcedure(
+  reference: Reference,
+  procedure: Procedure,
+  known: Referable,
+  files: ContentFiles,
+): void {
   if (reference.id === procedure.id) {
     addMessage(
       files,

@@ -29,13 +29,18 @@ export const keyColumns = {
 
 type TableName = keyof typeof keyColumns
 
-/** Reads the tables of content/tables; columns that are missing or not known are messages at the header. */
-export function checkTables(sources: ContentSources, files: ContentFiles): Tables {
+/**
+ * Reads the tables of content/tables; columns that are missing or not known are messages at the header.
+ *
+ * @param nothing
+ *   True when there is no content at all, which has been told: then no missing table is told.
+ */
+export function checkTables(sources: ContentSources, files: ContentFiles, nothing = false): Tables {
   const read = <Row>(
     name: TableName,
     columns: readonly string[],
     row: (cells: Cells) => Row | undefined,
-  ): TableOf<Row> => readTable(sources.csv.get(`tables/${name}.csv`), name, columns, row, files)
+  ): TableOf<Row> => readTable(sources.csv.get(`tables/${name}.csv`), name, columns, row, files, nothing)
   return {
     threads: read('threads', ['size', 'diameter', 'pitch'], threadRow),
     boltHeads: read('bolt-heads', ['size', 'head', 'bearing-diameter', 'wrench'], boltHeadRow),
@@ -75,10 +80,11 @@ function readTable<Row>(
   columns: readonly string[],
   row: (cells: Cells) => Row | undefined,
   files: ContentFiles,
+  nothing: boolean,
 ): TableOf<Row> {
   const path = `tables/${name}.csv`
   if (!csv) {
-    if (!files.has(path)) {
+    if (!files.has(path) && !nothing) {
       addMessage(
         files,
         {path: 'tables', line: 1, column: 1},
