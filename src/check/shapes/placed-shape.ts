@@ -191,6 +191,8 @@ export function list<T extends z.ZodType>(item: T) {
 
 const statuses: readonly ValueStatus[] = ['as-built', 'measured', 'calculated', 'assumed', 'common-practice']
 
+const originKeys = ['status', 'source', 'where', 'date']
+
 /** The `origin:` of a file or section: exactly these keys. */
 export const originShape = strictMap({
   status: oneOf(statuses),
@@ -219,7 +221,7 @@ export function quantity<K extends QuantityKind>(...kinds: readonly K[]) {
         return refuse(
           context,
           'Unexpected map without `value`, expected `value:` with a number and its unit',
-          {ruleId: 'no-missing-key', place},
+          {ruleId: 'no-missing-key', place, note: 'Add `value:`'},
         )
       }
       if (isPlainMap(value)) refuseStrangeKeys(value, context)
@@ -230,12 +232,13 @@ export function quantity<K extends QuantityKind>(...kinds: readonly K[]) {
 
 function refuseStrangeKeys(value: Parameters<typeof isPlainMap>[0], context: Context): void {
   if (!isPlainMap(value)) return
-  const known = ['value', 'status', 'source', 'where', 'date', 'reason']
+  const known = ['value', 'reason', ...originKeys]
   for (const [key, place] of value[placeKey].keys) {
     if (!known.includes(key))
       refuse(context, `Unexpected key \`${key}\`, ${expectedWord(key, known, 'a key')}`, {
         ruleId: 'no-unknown-key',
         place,
+        note: `The keys here are ${known.join(', ')}`,
       })
   }
 }
@@ -309,9 +312,10 @@ function originOf(value: unknown, scalar: PlainScalar, context: Context): Origin
 
 /** What a value says of its own origin; a place or a day alone adds to the origin above it. */
 function ownOrigin(value: PlainMap, above: PlainTree | undefined): PlainTree | undefined {
-  const {value: _value, reason: _reason, ...own} = value
-  if ('status' in own || 'source' in own) return own
-  return ('where' in own || 'date' in own) && isPlainMap(above) ? {...above, ...own} : undefined
+  const named = Object.entries(value).filter(([key]) => originKeys.includes(key))
+  const own = {...Object.fromEntries(named), [placeKey]: value[placeKey]}
+  if (named.some(([key]) => key === 'status' || key === 'source')) return own
+  return named.length > 0 && isPlainMap(above) ? {...above, ...own} : undefined
 }
 
 type Camel<S extends string> = S extends `${infer A}-${infer B}` ? `${A}${Capitalize<Camel<B>>}` : S
