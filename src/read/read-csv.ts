@@ -71,11 +71,12 @@ function cellsOf(
     cells.map((text) => {
       const found = line.indexOf(text, column - 1)
       const at = found === -1 ? column : found + 1
-      column = at + text.length
+      const end = at + text.length
+      column = end + 1
       return {
         kind: 'scalar',
         text,
-        place: {path, line: number, column: at, endLine: number, endColumn: column},
+        place: {path, line: number, column: at, endLine: number, endColumn: end},
       }
     }),
   ]

@@ -39,6 +39,7 @@ describe('a table', () => {
       [3, 3],
       [3, 6],
     ])
+    expect(read('a,b,c\nx,,y\n').csv?.rows[0]?.map(({place}) => place.column)).toEqual([1, 3, 4])
   })
 
   test('reads the same with CRLF line ends and without a last line end', () => {
