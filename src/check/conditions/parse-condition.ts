@@ -7,6 +7,9 @@ interface Token {
   readonly at: number
 }
 
+/** Longer than anybody reads; it also bounds how deep parentheses nest. */
+const longest = 500
+
 interface Reader {
   readonly tokens: readonly Token[]
   readonly end: number
@@ -24,6 +27,16 @@ export function parseCondition(
   place: Place,
   files: ContentFiles,
 ): WrittenCondition | undefined {
+  if (text.length > longest) {
+    addMessage(
+      files,
+      place,
+      'no-bad-condition',
+      `Unexpected condition of ${text.length} letters, expected at most ${longest}`,
+      {note: 'Declare a fact that says in one word what the condition asks for'},
+    )
+    return undefined
+  }
   const reader: Reader = {tokens: tokensOf(text), end: text.length, next: 0}
   const placeAt = (at: number): Place => ({path: place.path, line: place.line, column: place.column + at})
   const condition = parseOr(reader, placeAt)

@@ -63,7 +63,7 @@ export function isDirective(node: Node): node is Directive {
   return node.type === 'textDirective' || node.type === 'leafDirective' || node.type === 'containerDirective'
 }
 
-/** Reports an unknown directive or attribute and a missing one; true when the directive can be used. */
+/** Reports an unknown directive or attribute, a missing or blank one, and words that would be lost; true when the directive can be used. */
 export function isSoundDirective(node: Directive, desk: Desk): boolean {
   const place = placeOfNode(node, desk)
   const form: Readonly<Record<string, readonly string[]>> = attributes[node.type]
@@ -84,7 +84,9 @@ export function isSoundDirective(node: Directive, desk: Desk): boolean {
   const names = allowed.map((name) => name.replace('*', ''))
   const written = Object.keys(node.attributes ?? {})
   const strange = written.filter((name) => !names.includes(name))
-  const missing = allowed.filter((name) => name.startsWith('*') && !written.includes(name.slice(1)))
+  const missing = allowed.filter(
+    (name) => name.startsWith('*') && attribute(node, name.slice(1)).trim() === '',
+  )
   for (const name of strange) {
     addMessage(
       desk.files,
@@ -106,7 +108,21 @@ export function isSoundDirective(node: Directive, desk: Desk): boolean {
       {note: `Add \`${shown}\` inside the braces`},
     )
   }
-  return strange.length === 0 && missing.length === 0
+  return !losesWords(node, desk) && strange.length === 0 && missing.length === 0
+}
+
+/** Words in brackets print for links alone; elsewhere they would silently be lost. */
+function losesWords(node: Directive, desk: Desk): boolean {
+  const linked = node.name === 'procedure' || node.name === 'term'
+  if (node.type === 'containerDirective' || node.children.length === 0 || linked) return false
+  addMessage(
+    desk.files,
+    placeOfNode(node, desk),
+    'no-unknown-directive',
+    `Unexpected words in the brackets of \`${node.name}\`, expected no brackets`,
+    {note: 'Write the words outside the directive'},
+  )
+  return true
 }
 
 /** An attribute as text, blank when absent. */
@@ -148,8 +164,8 @@ export function wordsOf(node: Directive, name: string): readonly string[] {
 
 /** The `when` of a directive, parsed, with faults placed at their own column. */
 export function conditionOf(node: Directive, desk: Desk): WrittenCondition | undefined {
+  if (!Object.hasOwn(node.attributes ?? {}, 'when')) return undefined
   const text = attribute(node, 'when')
-  if (text === '') return undefined
   const place = placeOfNode(node, desk)
   const start = node.position?.start.offset ?? 0
   const written = desk.source.indexOf(text, start)

@@ -1,7 +1,15 @@
 import type {PhrasingContent} from 'mdast'
 import type {Inline, RichText} from '../../handbook-model/procedure.ts'
 import {addMessage} from '../../messages/add-message.ts'
-import {type Desk, isDirective, isSoundDirective, placeOfNode, referenceOf} from './directive.ts'
+import {
+  type Desk,
+  type Directive,
+  isDirective,
+  isSoundDirective,
+  placeOfNode,
+  referenceOf,
+} from './directive.ts'
+import {refuseTypedNumber} from './typed-number.ts'
 
 /** Turns Markdown inline content into bound-to-be text; typed numbers, raw HTML and strangers are messages. */
 export function inlineText(nodes: readonly PhrasingContent[], desk: Desk): RichText {
@@ -9,10 +17,24 @@ export function inlineText(nodes: readonly PhrasingContent[], desk: Desk): RichT
   return trimEnds(inline)
 }
 
+/** The words behind the mark of a step or choice; a mark without words is a message. */
+export function instructionOf(mark: Directive, nodes: readonly PhrasingContent[], desk: Desk): RichText {
+  const words = inlineText(nodes, desk)
+  if (words.length > 0 || nodes.some((node) => node.type !== 'text')) return words
+  addMessage(
+    desk.files,
+    placeOfNode(mark, desk),
+    'no-markdown-fault',
+    `Unexpected \`${mark.name}\` without words, expected a sentence behind the braces`,
+    {note: 'Say in one sentence what is done'},
+  )
+  return words
+}
+
 function inlineOf(node: PhrasingContent, desk: Desk): readonly Inline[] {
   switch (node.type) {
     case 'text':
-      refuseNumbers(node.value, node, desk)
+      refuseTypedNumber(node.value, node, desk)
       return [{kind: 'text', text: node.value.replace(/\s+/gu, ' ')}]
     case 'strong':
       return [{kind: 'strong', children: inlineText(node.children, desk)}]
@@ -64,27 +86,6 @@ function directiveOf(node: Extract<PhrasingContent, {type: 'textDirective'}>, de
       )
       return []
   }
-}
-
-function refuseNumbers(text: string, node: PhrasingContent, desk: Desk): void {
-  const match = /\d+(?:[.,]\d+)?(?:\s?(?:mm|µm|m|bar|N·m|kg|l|ml|°C|%|h|min|s)\b)?/u.exec(text)
-  if (!match) return
-  const place = placeOfNode(node, desk)
-  const before = text.slice(0, match.index)
-  const lines = before.split('\n')
-  const at =
-    lines.length === 1
-      ? {...place, column: place.column + match.index}
-      : {...place, line: place.line + lines.length - 1, column: (lines.at(-1) ?? '').length + 1}
-  addMessage(
-    desk.files,
-    {path: at.path, line: at.line, column: at.column},
-    'no-typed-number',
-    `Unexpected number \`${match[0]}\` typed into prose, expected a reference such as \`:value{ref=…}\``,
-    {
-      note: 'State the number once as a value with its source and refer to it by id; spell small counts as words',
-    },
-  )
 }
 
 function trimEnds(inline: readonly Inline[]): RichText {

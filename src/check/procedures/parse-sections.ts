@@ -1,4 +1,4 @@
-import type {BlockContent, DefinitionContent, ListItem, Root, RootContent} from 'mdast'
+import type {BlockContent, DefinitionContent, Heading, ListItem, Root, RootContent} from 'mdast'
 import {toString as textOf} from 'mdast-util-to-string'
 import type {CautionUse, HoldPoint, RichText, Section, Step} from '../../handbook-model/procedure.ts'
 import {addMessage} from '../../messages/add-message.ts'
@@ -13,8 +13,9 @@ import {
   placeOfNode,
   referenceOf,
 } from './directive.ts'
-import {inlineText} from './inline-text.ts'
+import {inlineText, instructionOf} from './inline-text.ts'
 import {parseStepParts} from './parse-step-parts.ts'
+import {printedWords} from './typed-number.ts'
 
 /** The body of a procedure: title, purpose, states and sections of steps. */
 export interface ProcedureBody {
@@ -35,7 +36,7 @@ interface Chapter {
 export function parseBody(tree: Root, desk: Desk): ProcedureBody {
   const content = tree.children.filter((node) => node.type !== 'yaml')
   const [first, ...rest] = content
-  const title = first?.type === 'heading' && first.depth === 1 ? textOf(first) : ''
+  const title = first?.type === 'heading' && first.depth === 1 ? titleOf(first, desk) : ''
   if (title === '') {
     addMessage(
       desk.files,
@@ -45,14 +46,13 @@ export function parseBody(tree: Root, desk: Desk): ProcedureBody {
       {note: 'Write the title as a heading of the first level'},
     )
   }
-  const chapters = chaptersOf(rest)
+  const chapters = chaptersOf(rest, desk)
   const [head, ...others] = chapters
-  const state = (name: string): readonly RichText[] =>
-    statesOf(
-      others.find((one) => one.title === name),
-      name,
-      desk,
-    )
+  const state = (name: string): readonly RichText[] => {
+    const [only, second] = others.filter((one) => one.title === name)
+    if (only && second) refuseSecondState(only, second, desk)
+    return statesOf(only, name, desk)
+  }
   return {
     title,
     purpose: paragraphsOf(head?.nodes ?? [], desk),
@@ -64,14 +64,39 @@ export function parseBody(tree: Root, desk: Desk): ProcedureBody {
   }
 }
 
-function chaptersOf(nodes: readonly RootContent[]): readonly Chapter[] {
+/** The words of a heading; numbers, HTML and directives in it are messages. */
+function titleOf(heading: Heading, desk: Desk): string {
+  for (const inline of inlineText(heading.children, desk)) {
+    if (inline.kind !== 'value' && inline.kind !== 'procedure' && inline.kind !== 'term') continue
+    addMessage(
+      desk.files,
+      placeOfNode(heading, desk),
+      'no-misplaced-directive',
+      `Unexpected \`:${inline.kind}\` in a heading, expected words`,
+      {note: 'Move it into a sentence below the heading'},
+    )
+  }
+  return textOf(heading)
+}
+
+function refuseSecondState(first: Chapter, second: Chapter, desk: Desk): void {
+  addMessage(
+    desk.files,
+    placeOfNode(second.heading, desk),
+    'no-duplicate-id',
+    `Unexpected second \`## ${second.title}\`, expected the heading once`,
+    {note: 'Join the two lists', cause: placeOfNode(first.heading, desk)},
+  )
+}
+
+function chaptersOf(nodes: readonly RootContent[], desk: Desk): readonly Chapter[] {
   const chapters: {title: string; heading: RootContent; nodes: RootContent[]}[] = []
   const [first] = nodes
   if (!first) return []
   chapters.push({title: '', heading: first, nodes: []})
   for (const node of nodes) {
     if (node.type === 'heading' && node.depth === 2)
-      chapters.push({title: textOf(node), heading: node, nodes: []})
+      chapters.push({title: titleOf(node, desk), heading: node, nodes: []})
     else chapters.at(-1)?.nodes.push(node)
   }
   return chapters
@@ -98,7 +123,9 @@ function statesOf(chapter: Chapter | undefined, name: string, desk: Desk): reado
     if (node.type !== 'list') return stranger(node, 'a bullet list', desk)
     return node.children.flatMap((item) =>
       item.children.flatMap((child): readonly RichText[] =>
-        child.type === 'paragraph' ? [inlineText(child.children, desk)] : [],
+        child.type === 'paragraph'
+          ? [inlineText(child.children, desk)]
+          : stranger(child, 'words alone in each bullet', desk),
       ),
     )
   })
@@ -119,9 +146,9 @@ function stranger(node: RootContent, expected: string, desk: Desk): readonly nev
 function sectionOf(chapter: Chapter, desk: Desk): Section {
   const [mark] = chapter.nodes
   const place = placeOfNode(chapter.heading, desk)
-  const sound =
-    mark && isDirective(mark) && mark.name === 'section' && isSoundDirective(mark, desk) ? mark : undefined
-  if (!sound) {
+  const marked = mark && isDirective(mark) && mark.name === 'section' ? mark : undefined
+  const sound = marked && isSoundDirective(marked, desk) ? marked : undefined
+  if (!marked) {
     addMessage(
       desk.files,
       place,
@@ -132,16 +159,8 @@ function sectionOf(chapter: Chapter, desk: Desk): Section {
   }
   const when = sound ? conditionOf(sound, desk) : undefined
   const parts: SectionParts = {cautions: [], intro: [], items: [], waiting: []}
-  for (const node of chapter.nodes.slice(sound ? 1 : 0)) addToSection(node, parts, desk)
-  for (const one of parts.waiting) {
-    addMessage(
-      desk.files,
-      one.place,
-      'no-misplaced-directive',
-      `Unexpected caution \`${one.caution.id}\` before nothing, expected a step right after it`,
-      {note: 'Move it above the step it guards, or mark it `section`'},
-    )
-  }
+  for (const node of chapter.nodes.slice(marked ? 1 : 0)) addToSection(node, parts, desk)
+  refuseWaiting(parts, desk)
   return {
     id: sound ? idOf(sound, desk) : '',
     title: chapter.title,
@@ -159,6 +178,19 @@ interface SectionParts {
   readonly items: (Step | HoldPoint)[]
   /** Cautions that wait for their step. */
   waiting: CautionUse[]
+}
+
+function refuseWaiting(parts: SectionParts, desk: Desk): void {
+  for (const one of parts.waiting) {
+    addMessage(
+      desk.files,
+      one.place,
+      'no-misplaced-directive',
+      `Unexpected caution \`${one.caution.id}\` before no step, expected a step right after it`,
+      {note: 'Move it above the step it guards, or mark it `section`'},
+    )
+  }
+  parts.waiting = []
 }
 
 function addToSection(node: RootContent, parts: SectionParts, desk: Desk): void {
@@ -187,16 +219,25 @@ function addDirective(node: Directive, parts: SectionParts, desk: Desk): void {
     if (node.attributes?.['section'] === undefined) parts.waiting.push(use)
     else parts.cautions.push(use)
   } else if (node.name === 'hold-point') {
+    refuseWaiting(parts, desk)
     parts.items.push({
       kind: 'hold-point',
       id: idOf(node, desk),
-      title: attribute(node, 'title'),
+      title: printedWords(node, 'title', desk),
       signedBy: attribute(node, 'signed-by'),
       secondBy: attribute(node, 'second-by'),
       ...(when ? {when} : {}),
       text: [],
       place,
     })
+  } else if (node.name === 'section') {
+    addMessage(
+      desk.files,
+      place,
+      'no-misplaced-directive',
+      'Unexpected `section` between steps, expected it directly under a heading',
+      {note: 'Begin the section with a heading `## …`'},
+    )
   } else {
     addMessage(
       desk.files,
@@ -232,7 +273,7 @@ function stepOf(item: ListItem, cautions: readonly CautionUse[], desk: Desk): St
       .filter((one) => one !== ''),
     ...(when ? {when} : {}),
     cautions,
-    instruction: inlineText(words, desk),
+    instruction: instructionOf(mark, words, desk),
     parts: parseStepParts(blocks, desk),
     place: placeOfNode(mark, desk),
   }

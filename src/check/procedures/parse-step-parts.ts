@@ -1,4 +1,5 @@
-import type {BlockContent, DefinitionContent, ListItem} from 'mdast'
+import type {BlockContent, DefinitionContent, ListItem, RootContent} from 'mdast'
+import type {WrittenCondition} from '../../handbook-model/condition.ts'
 import type {Alternative, ReadingPhase, StepPart} from '../../handbook-model/procedure.ts'
 import {isolationRoles} from '../../handbook-model/vessel-content.ts'
 import {addMessage} from '../../messages/add-message.ts'
@@ -16,7 +17,8 @@ import {
   referencesOf,
   wordsOf,
 } from './directive.ts'
-import {inlineText} from './inline-text.ts'
+import {inlineText, instructionOf} from './inline-text.ts'
+import {printedWords} from './typed-number.ts'
 
 /** What follows the instruction of a step inside its list item, in order. */
 export function parseStepParts(
@@ -27,25 +29,24 @@ export function parseStepParts(
     if (node.type === 'paragraph')
       return [{kind: 'note', text: inlineText(node.children, desk), place: placeOfNode(node, desk)}]
     if (isDirective(node)) return isSoundDirective(node, desk) ? partOf(node, desk) : []
-    if (node.type === 'html') {
-      addMessage(
-        desk.files,
-        placeOfNode(node, desk),
-        'no-raw-html',
-        `Unexpected HTML \`${node.value.slice(0, 40)}\`, expected Markdown`,
-        {note: 'Write it in Markdown or with a directive'},
-      )
-      return []
-    }
+    return stranger(node, 'inside a step, expected a note or a directive', desk)
+  })
+}
+
+function stranger(node: RootContent, where: string, desk: Desk): readonly never[] {
+  if (node.type === 'html')
     addMessage(
       desk.files,
       placeOfNode(node, desk),
-      'no-markdown-fault',
-      `Unexpected ${node.type} inside a step, expected a note or a directive`,
-      {note: 'Write alternatives as a list inside `:::one-of`'},
+      'no-raw-html',
+      `Unexpected HTML \`${node.value.slice(0, 40)}\`, expected Markdown`,
+      {note: 'Write it in Markdown or with a directive'},
     )
-    return []
-  })
+  else
+    addMessage(desk.files, placeOfNode(node, desk), 'no-markdown-fault', `Unexpected ${node.type} ${where}`, {
+      note: 'Write alternatives as a list inside `:::one-of`, and all else as notes of the step',
+    })
+  return []
 }
 
 function partOf(node: Directive, desk: Desk): readonly StepPart[] {
@@ -57,38 +58,29 @@ function partOf(node: Directive, desk: Desk): readonly StepPart[] {
       return [{kind: 'value', value: referenceOf(node, 'ref', desk), ...conditional, place}]
     case 'reading':
     case 'derived':
-      return readingOf(node, desk)
+      return readingOf(node, when, desk)
     case 'wait':
       return [
         {
           kind: 'wait',
           id: idOf(node, desk),
           least: referenceOf(node, 'least', desk),
-          missed: attribute(node, 'missed'),
+          missed: printedWords(node, 'missed', desk),
           place,
         },
       ]
-    case 'repeat': {
-      const times = attribute(node, 'times')
-      return [
-        {
-          kind: 'repeat',
-          until: attribute(node, 'until'),
-          ...(times === '' ? {} : {times: Number(times)}),
-          place,
-        },
-      ]
-    }
+    case 'repeat':
+      return repeatOf(node, desk)
     case 'one-of':
       return [{kind: 'alternatives', id: idOf(node, desk), items: alternativesOf(node, desk), place}]
     case 'second-person':
-      return [{kind: 'second-person', id: idOf(node, desk), what: attribute(node, 'what'), place}]
+      return [{kind: 'second-person', id: idOf(node, desk), what: printedWords(node, 'what', desk), place}]
     case 'figure':
       return [
         {
           kind: 'figure',
           figure: attribute(node, 'name'),
-          caption: attribute(node, 'caption'),
+          caption: printedWords(node, 'caption', desk),
           ...conditional,
           place,
         },
@@ -131,11 +123,30 @@ function partOf(node: Directive, desk: Desk): readonly StepPart[] {
   }
 }
 
+/** More boxes than this fill the sheet and say nothing. */
+const mostTimes = 20
+
+function repeatOf(node: Directive, desk: Desk): readonly StepPart[] {
+  const place = placeOfNode(node, desk)
+  const until = printedWords(node, 'until', desk)
+  const written = node.attributes?.['times']
+  if (written === undefined || written === null) return [{kind: 'repeat', until, place}]
+  const times = /^[1-9]\d?$/u.test(written) ? Number(written) : 0
+  if (times >= 1 && times <= mostTimes) return [{kind: 'repeat', until, times, place}]
+  addMessage(
+    desk.files,
+    place,
+    'no-wrong-shape',
+    `Unexpected \`times\` of \`${written}\`, expected a whole number from 1 to ${mostTimes}`,
+    {note: 'Write how many boxes the sheet shall have, or leave `times` out'},
+  )
+  return []
+}
+
 const phases: readonly ReadingPhase[] = ['as-found', 'as-left', 'during']
 
-function readingOf(node: Directive, desk: Desk): readonly StepPart[] {
+function readingOf(node: Directive, when: WrittenCondition | undefined, desk: Desk): readonly StepPart[] {
   const place = placeOfNode(node, desk)
-  const when = conditionOf(node, desk)
   const phase = phases.find((one) => one === attribute(node, 'phase'))
   if (!phase) {
     addMessage(
@@ -149,7 +160,7 @@ function readingOf(node: Directive, desk: Desk): readonly StepPart[] {
   }
   const common = {
     id: idOf(node, desk),
-    title: attribute(node, 'title'),
+    title: printedWords(node, 'title', desk),
     unit: attribute(node, 'unit'),
     phase,
     limits: referencesOf(node, 'limits', desk),
@@ -178,7 +189,7 @@ function readingOf(node: Directive, desk: Desk): readonly StepPart[] {
 
 function alternativesOf(node: Directive, desk: Desk): readonly Alternative[] {
   const items = node.children.flatMap((child): readonly ListItem[] =>
-    child.type === 'list' ? child.children : [],
+    child.type === 'list' ? child.children : stranger(child, 'among choices, expected a bullet list', desk),
   )
   if (items.length < 2) {
     addMessage(
@@ -190,7 +201,7 @@ function alternativesOf(node: Directive, desk: Desk): readonly Alternative[] {
     )
   }
   return items.flatMap((item): readonly Alternative[] => {
-    const [first] = item.children
+    const [first, ...more] = item.children
     const [mark, ...rest] = first?.type === 'paragraph' ? first.children : []
     if (mark?.type !== 'textDirective' || mark.name !== 'choice' || !isSoundDirective(mark, desk)) {
       addMessage(
@@ -202,12 +213,13 @@ function alternativesOf(node: Directive, desk: Desk): readonly Alternative[] {
       )
       return []
     }
+    for (const node of more) stranger(node, 'below a choice, expected one paragraph', desk)
     const when = conditionOf(mark, desk)
     return [
       {
         id: idOf(mark, desk),
         ...(when ? {when} : {}),
-        text: inlineText(rest, desk),
+        text: instructionOf(mark, rest, desk),
         place: placeOfNode(item, desk),
       },
     ]
