@@ -48,6 +48,7 @@ export function noUndefinedReference(procedure: Procedure, known: Referable, fil
     ]) {
       refersTo(use.caution, known.cautions, 'caution', files)
     }
+    for (const item of section.items) if (item.kind === 'hold-point') item.text.forEach(readText)
     for (const step of stepsOf(section)) {
       readText(step.instruction)
       for (const part of step.parts) readPart(part, {known, limits, toValue, readText, files, procedure})
