@@ -10,7 +10,7 @@ import {noIncompleteCaution} from './rules/no-incomplete-caution.ts'
 import {noMissingIsolationPoint} from './rules/no-missing-isolation-point.ts'
 import {noUncautionedHazard} from './rules/no-uncautioned-hazard.ts'
 import {noUndefinedReference} from './rules/no-undefined-reference.ts'
-import {noUnitMix} from './rules/no-unit-mix.ts'
+import {noMixedReadings, noUnitMix} from './rules/no-unit-mix.ts'
 import {
   factValuesOf,
   noUndeclaredFact,
@@ -73,6 +73,7 @@ function checkRules(data: ContentData, {procedures, allRead}: ParsedProcedures, 
     )
     noUncautionedHazard(procedure, data.cautions, reactiveCargo, files)
     noUnlimitedReading(procedure, data.tools, files)
+    noMixedReadings(procedure, files)
     noUnwitnessedHold(procedure, files)
     if (factsWhole) noUndeclaredFact(procedure, facts, files)
     for (const design of designs) noUnitMix(procedure, design, files)

@@ -117,7 +117,8 @@ export function noUnidentifiedFact(
   const identified = new Set<string>()
   const held = new Set<string>()
   for (const section of procedure.sections) {
-    refuseUnknown(section.when ? [section.when] : [], known, held, procedure, position, files)
+    const ofSection = [section, ...section.cautions].flatMap((one) => (one.when ? [one.when] : []))
+    refuseUnknown(ofSection, known, held, procedure, position, files)
     for (const item of section.items) {
       refuseUnknown(conditionsOfItem(item), known, held, procedure, position, files)
       if (item.kind === 'hold-point') for (const fact of identified) held.add(fact)

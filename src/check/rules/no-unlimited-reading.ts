@@ -126,6 +126,15 @@ function checkDerived(
   }
   for (const from of reading.from) {
     const source = all.find((one) => one.id === from.id)
+    if (source && all.indexOf(source) >= all.indexOf(reading)) {
+      addMessage(
+        files,
+        reading.place,
+        'no-undefined-reference',
+        `Unexpected \`${from.id}\` in \`from\` of \`${reading.id}\` that does not stand before it, expected an earlier reading`,
+        {note: 'Move the derived reading below the readings it is computed from', cause: source.place},
+      )
+    }
     if (source && source.phase !== reading.phase) {
       addMessage(
         files,

@@ -8,6 +8,8 @@ interface Move {
   readonly role: string
   readonly procedure: string
   readonly step: string
+  /** Conditions of section and step, as written. */
+  readonly under: readonly string[]
   readonly place: Place
 }
 
@@ -15,6 +17,7 @@ interface Move {
  * Within a job every isolation has its restoration after it, and nothing is restored that was not isolated.
  *
  * Every isolation is half a sentence: a blind left in a vent line, or a lock taken off early, injures the next crew.
+ * Both stand under the same conditions, so that no pump prints one without the other.
  *
  * Accepted: `::isolate{role=pressure}` in one procedure and `::restore{role=pressure}` in a later one of the job.
  * Rejected: the same job with the restore line removed.
@@ -27,9 +30,13 @@ export function noUnrestoredIsolation(
   const open = new Map<string, Move>()
   for (const reference of job.procedures) {
     for (const move of movesOf(procedures.get(reference.id))) {
+      const isolation = open.get(move.role)
       if (move.kind === 'isolate') {
         open.set(move.role, move)
-      } else if (!open.delete(move.role)) {
+      } else if (isolation) {
+        open.delete(move.role)
+        if (conditionsOf(isolation) !== conditionsOf(move)) refuseOtherConditions(isolation, move, files)
+      } else {
         addMessage(
           files,
           move.place,
@@ -49,6 +56,20 @@ export function noUnrestoredIsolation(
       {note: `Add the restore step to the procedure that hands the pump back`, cause: job.place},
     )
   }
+}
+
+function refuseOtherConditions(isolation: Move, restoration: Move, files: ContentFiles): void {
+  addMessage(
+    files,
+    restoration.place,
+    'no-unrestored-isolation',
+    `Unexpected restoration of \`${restoration.role}\` in step \`${restoration.step}\` ${conditionsOf(restoration)}, expected it ${conditionsOf(isolation)} as its isolation in step \`${isolation.step}\``,
+    {note: 'Put both under the same `when`, or under none', cause: isolation.place},
+  )
+}
+
+function conditionsOf({under}: Move): string {
+  return under.length === 0 ? 'without a condition' : `under \`${under.join(' and ')}\``
 }
 
 /** A procedure that isolates stands in a job, so that the pair can be proved. */
@@ -84,6 +105,7 @@ function movesOf(procedure: Procedure | undefined): readonly Move[] {
                     role: part.role,
                     procedure: procedure.id,
                     step: step.id,
+                    under: [section, step].flatMap((one) => (one.when ? [one.when.text] : [])),
                     place: part.place,
                   },
                 ]

@@ -13,15 +13,15 @@ export function noUnwitnessedHold(procedure: Procedure, files: ContentFiles): vo
   const items = procedure.sections.flatMap((section) => section.items)
   for (const hold of items) {
     if (hold.kind !== 'hold-point') continue
-    if (hold.signedBy === '' || hold.secondBy === '') {
+    if (hold.signedBy.trim() === '' || hold.secondBy.trim() === '') {
       addMessage(
         files,
         hold.place,
         'no-unwitnessed-hold',
-        `Unexpected hold point \`${hold.id}\` without ${hold.signedBy === '' ? '`signed-by`' : '`second-by`'}, expected two signatures`,
+        `Unexpected hold point \`${hold.id}\` without ${hold.signedBy.trim() === '' ? '`signed-by`' : '`second-by`'}, expected two signatures`,
         {note: 'Name the role that signs and the role that signs second'},
       )
-    } else if (hold.signedBy === hold.secondBy) {
+    } else if (hold.signedBy.trim().toLowerCase() === hold.secondBy.trim().toLowerCase()) {
       addMessage(
         files,
         hold.place,
@@ -31,8 +31,25 @@ export function noUnwitnessedHold(procedure: Procedure, files: ContentFiles): vo
       )
     }
   }
-  const [first] = items
-  if (procedure.scope !== 'position' || (first?.kind === 'hold-point' && first.id === 'nameplate')) return
+  if (procedure.scope === 'position') refuseOtherStart(procedure, files)
+}
+
+/** The nameplate comes first on every pump, so that no condition stands on it or on its section. */
+function refuseOtherStart(procedure: Procedure, files: ContentFiles): void {
+  const [section] = procedure.sections
+  const first = section?.items[0]
+  const named = first?.kind === 'hold-point' && first.id === 'nameplate'
+  if (named && !first.when && !section?.when) return
+  if (named) {
+    addMessage(
+      files,
+      first.place,
+      'no-unwitnessed-hold',
+      `Unexpected condition on the nameplate hold point of procedure \`${procedure.id}\`, expected it to stand on every pump`,
+      {note: 'Take `when` off the hold point and off its section'},
+    )
+    return
+  }
   addMessage(
     files,
     first?.place ?? procedure.place,
