@@ -147,6 +147,8 @@ describe('texts in memory', () => {
       ['b.yaml', 'x: &a y'],
       ['a.yaml', 'x: [y'],
       ['c.csv', ''],
+      ['e.yaml', 'x: y'],
+      ['d.yaml', 'x: y'],
     ]
     const [first, second] = [texts, texts.toReversed()].map((order) => {
       const files: ContentFiles = new Map()
@@ -154,6 +156,7 @@ describe('texts in memory', () => {
       return {keys: [...yaml.keys()], messages: messagesOf(files)}
     })
     expect(first).toEqual(second)
+    expect(first?.keys).toEqual(['d.yaml', 'e.yaml'])
     expect(first?.messages).toHaveLength(3)
   })
 })

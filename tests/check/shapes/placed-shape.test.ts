@@ -210,9 +210,12 @@ describe('a map of fields', () => {
   })
 
   test('refuses a key written twice and names the first place', () => {
-    expect(shaped('title: t\npoints: []\ntitle: u\n', shape).messages).toEqual([
-      'a.yaml:3:1 Unexpected second key `title`, expected each key once no-duplicate-id | Remove one of the two | see a.yaml:1:1',
-    ])
+    expect(shaped('title: t\npoints: []\ntitle: u\n', shape)).toEqual({
+      product: undefined,
+      messages: [
+        'a.yaml:3:1 Unexpected second key `title`, expected each key once no-duplicate-id | Remove one of the two | see a.yaml:1:1',
+      ],
+    })
   })
 
   test('knows no key of the language that the program is written in', () => {
