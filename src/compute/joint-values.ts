@@ -178,7 +178,7 @@ function torqueValues(
       ...facts('preload', 'preload'),
       condition,
       calculation: preloadTrace(result, rows, utilisation),
-      sources: calculationSources['tightening-torque'].map((source) => ({source})),
+      sources,
     }),
     passesValue(result.torque, condition, content, facts('passes', 'tightening passes')),
   ]
@@ -289,11 +289,15 @@ function inputsOf(joint: Joint, rows: JointRows, content: Content): readonly Tra
   const holes = originWords(tables.clearanceHoles.origin, sources)
   const classes = originWords(tables.propertyClasses.origin, sources)
   const friction = originWords(
-    {status: 'assumed', source: rows.friction.source, where: `class ${rows.friction.frictionClass}`},
+    {...tables.friction.origin, source: rows.friction.source, where: `class ${rows.friction.frictionClass}`},
     sources,
   )
   return [
-    fromTable('d', 'nominal diameter', rows.thread.diameter, 'mm', 0, threads, joint.thread.place),
+    {
+      ...tracedStep('d', 'nominal diameter', rows.thread.diameter, 'mm', 3),
+      origin: threads,
+      place: joint.thread.place,
+    },
     fromTable('P', 'pitch', rows.thread.pitch, 'mm', 2, threads, rows.thread.place),
     fromTable(
       'dw',

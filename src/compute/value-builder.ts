@@ -33,7 +33,8 @@ const statusWords: Readonly<Record<Origin['status'], string>> = {
 
 /** Where an input came from, in words: status, source and place in the source. */
 export function originWords(origin: Origin, sources: SourceTitles): string {
-  const title = sources.get(origin.source)?.title.en ?? origin.source
+  const title =
+    origin.status === 'common-practice' ? '' : (sources.get(origin.source)?.title.en ?? origin.source)
   return [statusWords[origin.status], title, origin.where, origin.date]
     .filter((one) => one !== undefined && one !== '')
     .join(', ')

@@ -62,26 +62,22 @@ function renewalValue(ring: WearRing, content: Content): ComputedValue {
         ? [tracedStep('c house', 'house rule on the diameter', onDiameter(house.quantity), 'mm diametral', 3)]
         : [],
   }
-  if (ring.renewal.kind === 'not-known') {
-    return unknownValue([`${title} (${ring.renewal.reason})`], {...facts, calculation})
+  if (ring.renewal.kind === 'not-known' || house.kind === 'not-known') {
+    const missing = [
+      ...(ring.renewal.kind === 'not-known' ? [`${title} (${ring.renewal.reason})`] : []),
+      ...(house.kind === 'not-known' ? [`house rule for the renewal clearance (${house.reason})`] : []),
+    ]
+    const place = ring.renewal.kind === 'not-known' ? ring.renewal.place : house.place
+    return unknownValue(missing, {...facts, place, calculation})
   }
   const design = onDiameter(ring.renewal.quantity)
-  const designSources = [sourceUse(ring.renewal.origin)]
-  if (house.kind === 'not-known') {
-    return knownValue(design, 'mm diametral', 2, {
-      ...facts,
-      calculation,
-      sources: designSources,
-      condition: 'the design governs; the house rule is not known',
-    })
-  }
+  const designGoverns = design.si <= onDiameter(house.quantity).si
   const other = (datum: KnownDatum<ClearanceKind>): string =>
     `${writtenText(datum)}, ${originWords(datum.origin, content.sources)}`
-  const designGoverns = design.si <= onDiameter(house.quantity).si
   return knownValue(designGoverns ? design : onDiameter(house.quantity), 'mm diametral', 2, {
     ...facts,
     calculation,
-    sources: [...designSources, sourceUse(house.origin)],
+    sources: [sourceUse(ring.renewal.origin), sourceUse(house.origin)],
     condition: designGoverns
       ? `the design governs; house rule ${other(house)}`
       : `the house rule governs; design ${other(ring.renewal)}`,

@@ -177,7 +177,7 @@ describe('sources of the values', () => {
   test('that are superseded are a warning at the source, once, with the count of its values', () => {
     const words = computed({sources: {'iso-4014': {status: 'superseded'}}}).said.split('\n')
     expect(words.filter((one) => one.includes('no-superseded-source'))).toEqual([
-      'content/sources.yaml:7:5 warning Unexpected superseded source `iso-4014` under 2 values, expected a current one no-superseded-source',
+      'content/sources.yaml:7:5 warning Unexpected superseded source `iso-4014` under 3 values, expected a current one no-superseded-source',
     ])
   })
 

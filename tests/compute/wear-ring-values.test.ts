@@ -52,6 +52,24 @@ describe('the renewal clearance of a wear ring', () => {
     })
   })
 
+  test('is not known where the house rule is not known: the smaller of the two cannot be told', () => {
+    const {values, said} = computed({house: {wearRingRenewal: notKnown('rule under review')}})
+    expect(unknownIn(values)).toEqual(['lower-ring.renewal'])
+    expect(said).toContain('house rule for the renewal clearance (rule under review)')
+  })
+
+  test('names a rule of common practice once, without the title of a source', () => {
+    const rule = radial(0.5)
+    const practice =
+      rule.kind === 'known'
+        ? {...rule, origin: {status: 'common-practice', source: 'drawing'} as const}
+        : rule
+    const {values} = computed({ring: {renewal: diametral(0.9)}, house: {wearRingRenewal: practice}})
+    expect(valueIn(values, 'lower-ring.renewal').condition).toBe(
+      'the design governs; house rule 0.50 mm radial, common practice, no source',
+    )
+  })
+
   test('explains itself by both limits and names both sources', () => {
     const {values} = computed({house: {wearRingRenewal: radial(1)}})
     const {calculation, sources} = valueIn(values, 'lower-ring.renewal')
