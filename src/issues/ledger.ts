@@ -78,8 +78,14 @@ export function readLedger(path: string, text: string, files: ContentFiles): Led
     files,
     {path, line: 1, column: 1},
     'no-damaged-ledger',
-    `Unexpected field \`${issue?.path.join('.') ?? ''}\` in the ledger, expected a ledger of version \`1\``,
+    `Unexpected field \`${fieldOf(issue)}\` in the ledger, expected a ledger of version \`1\``,
     note,
   )
   return undefined
+}
+
+/** The field that does not fit, or the key that is not known. */
+function fieldOf(issue: z.core.$ZodIssue | undefined): string {
+  const keys = issue?.code === 'unrecognized_keys' ? issue.keys : []
+  return [...(issue?.path ?? []), ...keys].join('.')
 }

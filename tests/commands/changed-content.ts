@@ -1,6 +1,6 @@
-import {cpSync, mkdtempSync, readFileSync, rmSync, writeFileSync} from 'node:fs'
+import {cpSync, mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync} from 'node:fs'
 import {tmpdir} from 'node:os'
-import {join} from 'node:path'
+import {dirname, join} from 'node:path'
 import {fileURLToPath} from 'node:url'
 import {runCheck} from '../../src/commands/check.ts'
 
@@ -33,7 +33,10 @@ export async function withChangedContent<T>(run: (content: ChangedContent) => T 
           throw new Error(`Unexpected \`${name}\` without \`${old}\`, expected it there to be replaced`)
         writeFileSync(path(name), changed)
       },
-      write: (name, bytes) => writeFileSync(path(name), bytes),
+      write: (name, bytes) => {
+        mkdirSync(dirname(path(name)), {recursive: true})
+        writeFileSync(path(name), bytes)
+      },
       remove: (name) => rmSync(path(name), {recursive: true}),
     })
   } finally {

@@ -59,6 +59,11 @@ describe('a gate stops the build and names the line', () => {
       /^designs\/design-a\.yaml:\d+:\d+ error Unexpected unit `bars`, expected a number such as `3\.5` with one of the units `mm radial`, `mm diametral` no-bad-quantity$/u,
     ],
     [
+      'a damaged ledger',
+      (content) => content.write('issues/vessel-a/2031-03.json', '{"version": 1,'),
+      /^issues\/vessel-a\/2031-03\.json:1:1 error Unexpected text that is not JSON, expected a ledger no-damaged-ledger$/u,
+    ],
+    [
       'a file that is not UTF-8',
       (content) => content.write('office.yaml', new Uint8Array([0x61, 0x3a, 0x20, 0xe9, 0x0a])),
       /^office\.yaml:1:4 error Unexpected byte that is not UTF-8, expected a UTF-8 text file no-foreign-encoding$/u,

@@ -35,6 +35,7 @@ describe('a ledger', () => {
   })
 
   test.each<[string, string, unknown]>([
+    ['a key that is not known', 'pagez', {...ledgerWith({}), pagez: {}}],
     ['a later version', 'version', {...ledgerWith({}), version: 2}],
     ['a day that does not exist', 'date', {...ledgerWith({}), date: '2031-02-30'}],
     ['a revision of nothing', 'pages.a.revision', {...ledgerWith({}), pages: {a: {...entry, revision: 0}}}],
