@@ -1,5 +1,4 @@
 import {
-  copyFileSync,
   existsSync,
   linkSync,
   mkdirSync,
@@ -19,7 +18,6 @@ export interface Disk {
   write(path: string, bytes: Uint8Array): void
   /** A second name for the same bytes; false where the disk cannot do it. */
   link(from: string, to: string): boolean
-  copy(from: string, to: string): void
   rename(from: string, to: string): void
   remove(path: string): void
 }
@@ -41,7 +39,6 @@ export const nodeDisk: Disk = {
       return false
     }
   },
-  copy: copyFileSync,
   rename: renameSync,
   remove: (path) => rmSync(path, {recursive: true, force: true}),
 }

@@ -20,8 +20,15 @@ export interface Visit {
   readonly requests: readonly string[]
   /** Runs a function's text in the page; only with scripts on. */
   evaluate(expression: string): Promise<unknown>
-  screenshot(path: string): Promise<void>
   done(): Promise<void>
+}
+
+/** What the pages of both drivers have in common. */
+interface DriverPage {
+  goto(address: string, options: {waitUntil: 'load'}): Promise<unknown>
+  evaluate(expression: string): Promise<unknown>
+  pdf(options: {preferCSSPageSize: boolean}): Promise<Uint8Array>
+  close(): Promise<void>
 }
 
 const programs = ensureBrowsers()
@@ -42,37 +49,19 @@ export async function startChromium(scripts: boolean, width = 1280): Promise<Dri
     javaScriptEnabled: scripts,
     viewport: {width, height: 900},
   })
-  const visit = async (address: string): Promise<Visit> => {
-    const page = await context.newPage()
-    const faults: string[] = []
-    const requests: string[] = []
-    page.on('console', (message) => {
-      if (message.type() === 'error' || message.type() === 'warning') faults.push(message.text())
-    })
-    page.on('pageerror', (error) => faults.push(String(error)))
-    page.on('requestfailed', (request) => faults.push(`failed: ${request.url()}`))
-    page.on('request', (request) => requests.push(request.url()))
-    await page.goto(address, {waitUntil: 'load'})
-    return {
-      faults,
-      requests,
-      evaluate: (expression) => page.evaluate(expression),
-      screenshot: async (path) => {
-        await page.screenshot({path, fullPage: true})
-      },
-      done: () => page.close(),
-    }
-  }
   return {
     name: 'chromium',
-    visit,
-    print: async (address) => {
+    visit: async (address) => {
       const page = await context.newPage()
-      await page.goto(address, {waitUntil: 'load'})
-      const bytes = await page.pdf({preferCSSPageSize: true})
-      await page.close()
-      return bytes
+      const ear = listener()
+      page
+        .on('console', ear.console)
+        .on('pageerror', ear.error)
+        .on('requestfailed', ear.failed)
+        .on('request', ear.request)
+      return visitWith(page, ear, address)
     },
+    print: async (address) => printWith(await context.newPage(), address),
     close: async () => {
       await context.close()
       rmSync(folder, {recursive: true, force: true})
@@ -98,32 +87,58 @@ export async function startFirefox(scripts: boolean): Promise<DrivenBrowser> {
     name: 'firefox',
     visit: async (address) => {
       const page = await browser.newPage()
-      const faults: string[] = []
-      const requests: string[] = []
-      page.on('console', (message) => {
-        if (message.type() === 'error' || message.type() === 'warn') faults.push(message.text())
-      })
-      page.on('pageerror', (error) => faults.push(String(error)))
-      page.on('requestfailed', (request) => faults.push(`failed: ${request.url()}`))
-      page.on('request', (request) => requests.push(request.url()))
-      await page.goto(address, {waitUntil: 'load'})
-      return {
-        faults,
-        requests,
-        evaluate: (expression) => page.evaluate(expression),
-        screenshot: async (path) => {
-          if (path.endsWith('.png')) await page.screenshot({path: `${path.slice(0, -4)}.png`, fullPage: true})
-        },
-        done: () => page.close(),
-      }
+      const ear = listener()
+      page
+        .on('console', ear.console)
+        .on('pageerror', ear.error)
+        .on('requestfailed', ear.failed)
+        .on('request', ear.request)
+      return visitWith(page, ear, address)
     },
-    print: async (address) => {
-      const page = await browser.newPage()
-      await page.goto(address, {waitUntil: 'load'})
-      const bytes = await page.pdf({preferCSSPageSize: true})
-      await page.close()
-      return bytes
-    },
+    print: async (address) => printWith(await browser.newPage(), address),
     close: () => browser.close(),
   }
+}
+
+/** Takes down what a page says and asks for. */
+interface Listener {
+  readonly faults: readonly string[]
+  readonly requests: readonly string[]
+  console(message: {type(): string; text(): string}): void
+  error(error: unknown): void
+  failed(request: {url(): string}): void
+  request(request: {url(): string}): void
+}
+
+function listener(): Listener {
+  const faults: string[] = []
+  const requests: string[] = []
+  return {
+    faults,
+    requests,
+    console: (message) => {
+      if (['error', 'warning', 'warn'].includes(message.type())) faults.push(message.text())
+    },
+    error: (error) => {
+      faults.push(String(error))
+    },
+    failed: (request) => {
+      faults.push(`failed: ${request.url()}`)
+    },
+    request: (request) => {
+      requests.push(request.url())
+    },
+  }
+}
+
+async function visitWith(page: DriverPage, {faults, requests}: Listener, address: string): Promise<Visit> {
+  await page.goto(address, {waitUntil: 'load'})
+  return {faults, requests, evaluate: (expression) => page.evaluate(expression), done: () => page.close()}
+}
+
+async function printWith(page: DriverPage, address: string): Promise<Uint8Array> {
+  await page.goto(address, {waitUntil: 'load'})
+  const bytes = await page.pdf({preferCSSPageSize: true})
+  await page.close()
+  return bytes
 }

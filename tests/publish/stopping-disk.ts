@@ -43,7 +43,6 @@ export function stoppingDisk(disk: Disk, stopAt: number, moment: Moment, calls: 
         () => disk.write(path, bytes.slice(0, Math.floor(bytes.length / 2))),
       ),
     link: (from, to) => counted('link', () => disk.link(from, to)),
-    copy: (from, to) => counted('copy', () => disk.copy(from, to)),
     rename: (from, to) => counted('rename', () => disk.rename(from, to)),
     remove: (path) => counted('remove', () => disk.remove(path)),
   }
