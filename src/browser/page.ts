@@ -1,11 +1,14 @@
+import {contractVersion} from '../browser-contract/page-contract.ts'
 import {startSheets} from './lay-out-sheets.ts'
 import {startPalettes} from './palette-buttons.ts'
 
 /** Starts what a page offers with scripts; a fault leaves the page as it reads without them. */
 try {
-  startPalettes()
-  startSheets()
-  document.documentElement.classList.add('app-ok')
+  if (document.body.getAttribute('data-contract') === String(contractVersion)) {
+    startPalettes()
+    startSheets()
+    document.documentElement.classList.add('app-ok')
+  }
 } catch {
   document.documentElement.classList.remove('app-ok')
 }

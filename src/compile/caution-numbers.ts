@@ -5,7 +5,8 @@ import {found, type PumpDesk} from './desk.ts'
 import {cautionLink} from './page-paths.ts'
 import {standing} from './variant.ts'
 
-const rank: Readonly<Record<SignalWord, number>> = {DANGER: 0, WARNING: 1, CAUTION: 2, NOTICE: 3}
+/** The gravest word first. */
+export const rankOfWord: Readonly<Record<SignalWord, number>> = {DANGER: 0, WARNING: 1, CAUTION: 2, NOTICE: 3}
 
 /** Numbers the cautions of one page by first use: the same caution keeps its number. */
 export interface CautionNumbers {
@@ -33,7 +34,9 @@ export function boundCautions(
   numbers: CautionNumbers,
 ): readonly BoundCaution[] {
   const ids = new Set(uses.filter((use) => standing(use.when, desk).stands).map((use) => use.caution.id))
-  const sorted = [...ids].map((id) => cautionOf(id, desk)).sort((a, b) => rank[a.word] - rank[b.word])
+  const sorted = [...ids]
+    .map((id) => cautionOf(id, desk))
+    .sort((a, b) => rankOfWord[a.word] - rankOfWord[b.word])
   return sorted.map((caution) => boundCaution(caution, numbers.numberOf(caution.id)))
 }
 

@@ -9,7 +9,7 @@ import type {
   ToolsPage,
   WordsPage,
 } from '../handbook-model/pages.ts'
-import {boundCaution} from './caution-numbers.ts'
+import {boundCaution, rankOfWord} from './caution-numbers.ts'
 import {found, type PumpDesk} from './desk.ts'
 import {unique} from './made-from.ts'
 import {
@@ -64,12 +64,14 @@ export function cautionsPage(desks: readonly PumpDesk[]): CautionsPage {
       ...filesOfProcedures(desks),
     ]),
     words: wordsEn.signalWords,
-    cautions: used.map(({caution, usedIn}, index) => ({
-      caution: boundCaution(caution, index + 1),
-      residualRisk: caution.residualRisk.en,
-      source: sourceLink(caution.source.id, sourceOf(caution.source.id, content).title.en),
-      usedIn,
-    })),
+    cautions: [...used]
+      .sort((a, b) => rankOfWord[a.caution.word] - rankOfWord[b.caution.word])
+      .map(({caution, usedIn}, index) => ({
+        caution: boundCaution(caution, index + 1),
+        residualRisk: caution.residualRisk.en,
+        source: sourceLink(caution.source.id, sourceOf(caution.source.id, content).title.en),
+        usedIn,
+      })),
   }
 }
 

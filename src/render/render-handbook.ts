@@ -37,8 +37,12 @@ export function renderHandbook(input: RenderInput): readonly RenderedFile[] {
       throw new Error(`Unexpected page \`${page.head.id}\` without a state, expected one for every page`)
     return file(page.head.path, shell(pageView(page, input.pages, state)))
   })
+  const paper = input.templates.get(paperStyles)
+  if (paper === undefined)
+    throw new Error(`Unexpected templates without \`${paperStyles}\`, expected the styles of paper`)
   const styles = [...input.templates]
     .filter(([path]) => path.startsWith('styles/') && path !== paperStyles)
+    .sort(([a], [b]) => (a < b ? -1 : 1))
     .map(([, text]) => text)
   const issue = engine.compile('{{> issue}}', {preventIndent: true})({
     issue: input.issue,
@@ -47,7 +51,7 @@ export function renderHandbook(input: RenderInput): readonly RenderedFile[] {
   return [
     ...pages,
     file('assets/site.css', styles.join('\n')),
-    file('assets/paper.css', input.templates.get(paperStyles) ?? ''),
+    file('assets/paper.css', paper),
     file('assets/head.js', input.runtime.head),
     file('assets/page.js', input.runtime.page),
     file('hub/store.js', input.runtime.hub),

@@ -1,3 +1,4 @@
+import {contractVersion} from '../browser-contract/page-contract.ts'
 import {tankPlan} from '../figures/tank-plan.ts'
 import type {
   BoundCaution,
@@ -28,6 +29,8 @@ export interface PageView {
   readonly vessel: VesselHead
   readonly state: StateView
   readonly words: typeof interfaceWords
+  /** Version that the page runtime must meet. */
+  readonly contract: number
   /** Way from the page's folder back to the vessel folder: blank, or `../../`. */
   readonly base: string
   readonly body: string
@@ -65,6 +68,7 @@ export function pageView(page: Page, handbook: HandbookPages, state: PageState):
     vessel,
     state: stateView(state),
     words: interfaceWords,
+    contract: contractVersion,
     base,
     body: page.kind,
     documentTitle: [head.position?.tag, head.title, vessel.name]

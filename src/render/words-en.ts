@@ -7,6 +7,7 @@ export const interfaceWords = {
   demonstration: 'Demonstration data, not for service',
   draft: 'DRAFT, NOT ISSUED',
   revision: 'revision',
+  phases: {'as-found': 'AS FOUND', 'as-left': 'AS LEFT', during: 'DURING THE WORK'},
   palettes: {day: 'Day', dusk: 'Dusk', night: 'Night'},
   navigation: {
     start: 'Start',

@@ -20,10 +20,13 @@ export function limitLines(line: LimitLine): readonly TechnicalLine[] {
 }
 
 /** A caution: word with its number, title, hazard, consequence, advice, protection. */
-export function cautionLines(caution: BoundCaution): readonly TechnicalLine[] {
+export function cautionLines(
+  caution: BoundCaution,
+  head = `${caution.word} ${caution.number}`,
+): readonly TechnicalLine[] {
   const block = `caution-${caution.id}`
   return [
-    {block, kind: 'word', text: `${caution.word} ${caution.number}`},
+    {block, kind: 'word', text: head},
     {block, kind: 'title', text: caution.title},
     {block, kind: 'hazard', text: caution.hazard},
     {block, kind: 'consequence', text: caution.consequence},

@@ -31,7 +31,7 @@ export function bodyLines(page: Page): readonly TechnicalLine[] {
     case 'values':
       return wallLines(page)
     case 'cautions':
-      return page.cautions.flatMap(({caution}) => cautionLines(caution))
+      return page.cautions.flatMap(({caution}) => cautionLines(caution, caution.word))
     case 'start':
       return [
         ...page.particulars.map((one) => ({block: 'particulars', kind: 'particular', text: one.text})),

@@ -42,7 +42,7 @@ function sectionLines(section: BoundSection): readonly TechnicalLine[] {
   return [
     {block: section.id, kind: 'section', text: section.title},
     ...section.intro.map((text) => ({block: section.id, kind: 'intro', text: wordsOf(text)})),
-    ...section.cautions.flatMap(cautionLines),
+    ...section.cautions.flatMap((caution) => cautionLines(caution)),
     ...section.items.flatMap(itemLines),
   ]
 }
@@ -61,7 +61,7 @@ function itemLines(item: BoundItem): readonly TechnicalLine[] {
 function stepLines(step: BoundStep): readonly TechnicalLine[] {
   return [
     {block: step.id, kind: 'variant', text: step.variant ?? ''},
-    ...step.cautions.flatMap(cautionLines),
+    ...step.cautions.flatMap((caution) => cautionLines(caution)),
     ...step.recalls.map((one) => ({block: step.id, kind: 'recall', text: `${one.word} ${one.number}`})),
     {block: step.id, kind: 'number', text: String(step.number)},
     {block: step.id, kind: 'step', text: wordsOf(step.instruction)},

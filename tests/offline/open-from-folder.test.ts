@@ -1,3 +1,5 @@
+import {readFileSync, writeFileSync} from 'node:fs'
+import {join} from 'node:path'
 import {afterAll, beforeAll, describe, expect, test} from 'vitest'
 import {type DrivenBrowser, startChromium, startFirefox} from './browsers.ts'
 import {addressOf, copyToOddFolder, oddName, samplePages} from './odd-folder.ts'
@@ -41,6 +43,18 @@ describe.each([
       expect(fetched).toBe('refused')
       await visit.done()
     })
+})
+
+test('a runtime leaves a page of another contract alone', async () => {
+  const other = copyToOddFolder()
+  const page = readFileSync(join(other, 'index.html'), 'utf8')
+  expect(page).toContain('data-contract="1"')
+  writeFileSync(join(other, 'index.html'), page.replace('data-contract="1"', 'data-contract="2"'))
+  const browser = await startChromium(true)
+  const visit = await browser.visit(addressOf(other, 'index.html'))
+  expect(visit.faults).toEqual([])
+  expect(await visit.evaluate('document.documentElement.classList.contains("app-ok")')).toBe(false)
+  await browser.close()
 })
 
 test('night travels in the links, and a page at 320 px scrolls one way only', async () => {

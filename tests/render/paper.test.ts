@@ -128,7 +128,7 @@ describe('signal words without colour', () => {
   })
 
   test('print no swatch, and a triangle that is black on white', () => {
-    expect(rule('.swatch').get('display')).toBe('none')
+    expect(rule('.caution-word::before').get('display')).toBe('none')
     expect(rule('.sign-ground').get('fill')).toBe('#fff')
   })
 })

@@ -72,7 +72,7 @@ const editorial: Readonly<Record<Page['kind'], readonly string[]>> = {
     ...['missing', 'rounding', 'sources.status', 'sources.where', 'words'].map((one) => `values.${one}`),
   ],
   values: [...ofHead, ...ofValue('designs.others'), 'designs.title', 'designs.torques.count'],
-  cautions: [...ofHead, 'cautions.residualRisk', 'words.meaning', 'words.word'],
+  cautions: [...ofHead, 'cautions.caution.number', 'cautions.residualRisk', 'words.meaning', 'words.word'],
   start: [
     ...ofHead,
     ...['jobs.interval', 'jobs.purpose', 'jobs.title', 'locations', 'particulars.label', 'safety'],
