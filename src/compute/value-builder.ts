@@ -27,6 +27,7 @@ const statusWords: Readonly<Record<Origin['status'], string>> = {
   'as-built': 'as built',
   measured: 'measured',
   calculated: 'calculated',
+  published: 'published',
   assumed: 'assumed',
   'common-practice': 'common practice, no source',
 }

@@ -2,7 +2,15 @@ import type {Place} from '../messages/place.ts'
 import type {Quantity, QuantityKind} from '../quantities/quantity.ts'
 
 /** How a value came to be known. */
-export type ValueStatus = 'as-built' | 'measured' | 'calculated' | 'assumed' | 'common-practice'
+export const valueStatuses = [
+  'as-built',
+  'measured',
+  'calculated',
+  'published',
+  'assumed',
+  'common-practice',
+] as const
+export type ValueStatus = (typeof valueStatuses)[number]
 
 /** Where a value comes from: how it is known, which source says so and, where given, the place in the source. */
 export interface Origin {

@@ -1,11 +1,11 @@
 import {z} from 'zod'
-import type {
-  Datum,
-  KnownDatum,
-  Localised,
-  Origin,
-  Reference,
-  ValueStatus,
+import {
+  type Datum,
+  type KnownDatum,
+  type Localised,
+  type Origin,
+  type Reference,
+  valueStatuses,
 } from '../../handbook-model/datum.ts'
 import type {Place} from '../../messages/place.ts'
 import type {RuleId} from '../../messages/severities.ts'
@@ -189,13 +189,11 @@ export function list<T extends z.ZodType>(item: T) {
   return z.array(item, {error: 'a list'})
 }
 
-const statuses: readonly ValueStatus[] = ['as-built', 'measured', 'calculated', 'assumed', 'common-practice']
-
 const originKeys = ['status', 'source', 'where', 'date']
 
 /** The `origin:` of a file or section: exactly these keys. */
 export const originShape = strictMap({
-  status: oneOf(statuses),
+  status: oneOf(valueStatuses),
   source: text,
   where: text.optional(),
   date: date.optional(),
@@ -303,7 +301,7 @@ function originOf(value: unknown, scalar: PlainScalar, context: Context): Origin
       {
         ruleId: 'no-missing-key',
         place: scalar.place,
-        note: `Name one of ${statuses.join(', ')} and the id of a source`,
+        note: `Name one of ${valueStatuses.join(', ')} and the id of a source`,
       },
     )
   }

@@ -8,7 +8,7 @@ import type {
   Tables,
   ThreadRow,
 } from '../../handbook-model/content.ts'
-import type {Origin, ValueStatus} from '../../handbook-model/datum.ts'
+import {type Origin, valueStatuses} from '../../handbook-model/datum.ts'
 import type {ContentSources, CsvSource, PlacedScalar} from '../../handbook-model/sources.ts'
 import type {Cargo} from '../../handbook-model/vessel-content.ts'
 import {addMessage, type ContentFiles} from '../../messages/add-message.ts'
@@ -137,8 +137,6 @@ function hasBlank(csv: CsvSource, written: readonly PlacedScalar[], files: Conte
   return blanks.length > 0
 }
 
-const statuses: readonly ValueStatus[] = ['as-built', 'measured', 'calculated', 'assumed', 'common-practice']
-
 function originOfTable(csv: CsvSource, files: ContentFiles): Origin {
   for (const key of ['title', 'source', 'edition', 'status']) {
     if (!csv.head.has(key)) {
@@ -152,14 +150,14 @@ function originOfTable(csv: CsvSource, files: ContentFiles): Origin {
     }
   }
   const status = csv.head.get('status')
-  const known = statuses.find((one) => one === status?.text)
+  const known = valueStatuses.find((one) => one === status?.text)
   if (status && !known) {
     addMessage(
       files,
       status.place,
       'no-wrong-shape',
-      `Unexpected status \`${status.text}\`, ${expectedWord(status.text, statuses, 'a word')}`,
-      {note: `Write one of ${statuses.join(', ')}`},
+      `Unexpected status \`${status.text}\`, ${expectedWord(status.text, valueStatuses, 'a word')}`,
+      {note: `Write one of ${valueStatuses.join(', ')}`},
     )
   }
   return {

@@ -104,7 +104,7 @@ describe('a value', () => {
     ],
     [
       'rating: 4 bar(g)',
-      'a.yaml:1:9 Unexpected value `4 bar(g)` of unknown origin, expected `origin: {status: …, source: …}` above it or `status` and `source` beside it no-missing-key | Name one of as-built, measured, calculated, assumed, common-practice and the id of a source',
+      'a.yaml:1:9 Unexpected value `4 bar(g)` of unknown origin, expected `origin: {status: …, source: …}` above it or `status` and `source` beside it no-missing-key | Name one of as-built, measured, calculated, published, assumed, common-practice and the id of a source',
     ],
     [
       'rating: {vlaue: 4 bar(g)}',
@@ -116,7 +116,7 @@ describe('a value', () => {
     ],
     [
       'rating: {value: 4 bar(g), status: mesured, source: record}',
-      'a.yaml:1:35 Unexpected `mesured`, expected a word such as `measured` no-wrong-shape | Write one of as-built, measured, calculated, assumed, common-practice',
+      'a.yaml:1:35 Unexpected `mesured`, expected a word such as `measured` no-wrong-shape | Write one of as-built, measured, calculated, published, assumed, common-practice',
     ],
     [
       'rating: {value: 4 bar(g), status: measured}',
@@ -142,7 +142,7 @@ describe('an origin', () => {
   test.each([
     [
       'origin: {status: as-bilt, source: drawing}',
-      '18 Unexpected `as-bilt`, expected a word such as `as-built` no-wrong-shape | Write one of as-built, measured, calculated, assumed, common-practice',
+      '18 Unexpected `as-bilt`, expected a word such as `as-built` no-wrong-shape | Write one of as-built, measured, calculated, published, assumed, common-practice',
     ],
     [
       'origin: {status: as-built, source: drawing, were: sheet 1}',

@@ -88,7 +88,7 @@ describe('a table is refused with', () => {
     [
       'a mistyped status',
       (texts) => texts.replace(threads, 'status: assumed', 'status: asumed'),
-      `${threads}:4:1 Unexpected status \`asumed\`, expected a word such as \`assumed\` no-wrong-shape | Write one of as-built, measured, calculated, assumed, common-practice`,
+      `${threads}:4:1 Unexpected status \`asumed\`, expected a word such as \`assumed\` no-wrong-shape | Write one of as-built, measured, calculated, published, assumed, common-practice`,
     ],
     [
       'a unit missing, told once and not for each row',
