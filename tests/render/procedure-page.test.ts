@@ -139,7 +139,7 @@ test('a step that is repeated without a number of times has a box for the count'
   )
   const page = parse(fileAt(textsOf(inputOf({pages: {...fixture, pages}})), 'p/4s/wear.html'))
   const [repeat] = withClass(page, 'repeat')
-  expect(words(repeat ?? page)).toContain('Repeat until: clean times:')
+  expect(words(repeat ?? page)).toContain('Repeat until: clean. Times done:')
   expect(withClass(repeat ?? page, 'box-inline')).toHaveLength(1)
   expect(withClass(repeat ?? page, 'tick')).toHaveLength(0)
 })
