@@ -2,7 +2,6 @@ import {coarseThread} from '../calculations/bolted-joints/coarse-threads.ts'
 import {threadGeometry, threadGeometryNote} from '../calculations/bolted-joints/thread-geometry.ts'
 import {tighteningOrder, tighteningOrderNote} from '../calculations/bolted-joints/tightening-order.ts'
 import {tighteningTorqueNote} from '../calculations/bolted-joints/tightening-torque.ts'
-import type {CalculationNote} from '../calculations/calculation-note.ts'
 import {runningClearance, runningClearanceNote} from '../calculations/clearances/running-clearance.ts'
 import {annulusVolume, annulusVolumeNote} from '../calculations/gas/annulus-volume.ts'
 import {pressureHoldNote} from '../calculations/gas/pressure-hold.ts'
@@ -12,17 +11,9 @@ import {runPressureHold, runPurgeUpperBound, runTightnessHoldTime} from './calcu
 import {type CalculationRun, quantityLine} from './calculate-result.ts'
 import {runTighteningTorque} from './calculate-torque.ts'
 import type {CalculationWords} from './calculate-words.ts'
+import type {ListedCalculation} from './listed-calculation.ts'
 
-/** A calculation of the library as the command line knows it. */
-export interface ListedCalculation {
-  readonly note: CalculationNote
-  readonly keys: readonly string[]
-  readonly optionalKeys: readonly string[]
-  run(words: CalculationWords): CalculationRun
-}
-
-/** All calculations, sorted by name. */
-export const listedCalculations: readonly ListedCalculation[] = [
+const singleCalculations: readonly ListedCalculation[] = [
   {
     note: annulusVolumeNote,
     keys: ['outer', 'inner', 'length'],
@@ -72,6 +63,11 @@ export const listedCalculations: readonly ListedCalculation[] = [
     run: runTightnessHoldTime,
   },
 ]
+
+/** All calculations, sorted by name. */
+export const listedCalculations: readonly ListedCalculation[] = [...singleCalculations].sort((a, b) =>
+  a.note.name < b.note.name ? -1 : 1,
+)
 
 function runAnnulusVolume(words: CalculationWords): CalculationRun {
   const volume = annulusVolume({

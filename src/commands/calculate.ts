@@ -1,8 +1,9 @@
 import {nearestWord} from '../check/nearest-word.ts'
 import {printedText} from '../quantities/print-quantity.ts'
-import {type ListedCalculation, listedCalculations} from './calculate-list.ts'
+import {listedCalculations} from './calculate-list.ts'
 import type {CalculationRun} from './calculate-result.ts'
 import {calculationWords} from './calculate-words.ts'
+import type {ListedCalculation} from './listed-calculation.ts'
 import type {Outcome} from './outcome.ts'
 
 /** `sheetanchor calculate NAME key=value …`: one calculation with its formula, inputs, source and status; without a name, the list. */
