@@ -20,6 +20,7 @@ export type QuantityKind =
   | 'speed'
   | 'rotational-speed'
   | 'volume-flow'
+  | 'displacement'
   | 'gas-leak-rate'
   | 'power'
   | 'concentration'
