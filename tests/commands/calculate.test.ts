@@ -1,6 +1,7 @@
 import {describe, expect, test} from 'vitest'
 import {runCalculate} from '../../src/commands/calculate.ts'
 import {listedCalculations} from '../../src/commands/calculate-list.ts'
+import {exampleCalls} from './example-calls.ts'
 
 const names = listedCalculations.map((one) => one.note.name)
 
@@ -89,16 +90,9 @@ describe('a calculation on the command line', () => {
   test.each(listedCalculations)(
     '$note.name shows its formula, source and range after the result',
     ({note}) => {
-      const words = [torque, hold, holdTime, ['purge-upper-bound', ...bounds]].find(
-        ([one]) => one === note.name,
-      )
-      const small = [
-        ['annulus-volume', 'outer=150mm', 'inner=100mm', 'length=1m'],
-        ['clearance', 'bores=200.5mm', 'hubs=200mm'],
-        ['thread-geometry', 'size=M12'],
-        ['tightening-order', 'bolts=5'],
-      ].find(([one]) => one === note.name)
-      const out = told(...(words ?? small ?? []))
+      const words = exampleCalls.get(note.name)
+      expect(words, `a call of ${note.name} in example-calls.ts`).toBeDefined()
+      const out = told(note.name, ...(words ?? []))
       for (const line of note.formula) expect(out).toContain(`\n    ${line}\n`)
       for (const {title, howKnown, status} of note.sources) {
         expect(out).toContain(`\n    ${title}, edition `)
