@@ -22,6 +22,8 @@ export type QuantityKind =
   | 'volume-flow'
   | 'displacement'
   | 'gas-leak-rate'
+  | 'kinematic-viscosity'
+  | 'thermal-expansion'
   | 'power'
   | 'concentration'
   | 'ratio'

@@ -1,3 +1,4 @@
+import {foot, inch, pound, poundForce, poundForcePerSquareInch} from './exact-constants.ts'
 import type {QuantityKind} from './quantity.ts'
 
 /** One unit: how it is printed, which spellings are read, and how it converts to the SI base unit of its kind. */
@@ -14,13 +15,10 @@ export interface Unit<K extends QuantityKind = QuantityKind> {
   readonly neverNegative: boolean
 }
 
-const inch = 0.0254
-const pound = 0.45359237
-const standardGravity = 9.80665
-const poundForce = pound * standardGravity
-const psi = poundForce / (inch * inch)
+const psi = poundForcePerSquareInch
 
-function unit<K extends QuantityKind>(
+/** Makes a unit; a value below zero is refused unless it is said that it may be. */
+export function unit<K extends QuantityKind>(
   kind: K,
   symbol: string,
   factor: number,
@@ -59,7 +57,7 @@ export const units = [
   unit('force', 'N', 1),
   unit('force', 'kN', 1000),
   unit('torque', 'N·m', 1, ['Nm', 'N m', 'N.m', 'N*m']),
-  unit('torque', 'lbf·ft', poundForce * inch * 12, ['lbf ft', 'ft·lbf']),
+  unit('torque', 'lbf·ft', poundForce * foot, ['lbf ft', 'ft·lbf']),
   unit('stress', 'Pa', 1),
   unit('stress', 'N/mm²', 1e6, ['N/mm2', 'MPa']),
   unit('gauge-pressure', 'Pa(g)', 1, [], {mayBeNegative: true}),
@@ -93,6 +91,9 @@ export const units = [
   unit('displacement', 'cm³/rev', 1e-6, ['cm3/rev', 'ml/rev']),
   unit('gas-leak-rate', 'Pa·m³/s', 1, ['Pa m3/s']),
   unit('gas-leak-rate', 'mbar·l/s', 0.1, ['mbar l/s']),
+  unit('kinematic-viscosity', 'm²/s', 1, ['m2/s']),
+  unit('kinematic-viscosity', 'mm²/s', 1e-6, ['mm2/s', 'cSt']),
+  unit('thermal-expansion', '1/K', 1, ['/K', 'K⁻¹']),
   unit('power', 'W', 1),
   unit('power', 'kW', 1000),
   unit('concentration', 'ppm', 1e-6),
