@@ -1,6 +1,7 @@
 /** What a number with a unit measures. Gauge and absolute pressure, and radial and diametral clearance, are kinds of their own: they never mix. */
 export type QuantityKind =
   | 'length'
+  | 'length-difference'
   | 'radial-clearance'
   | 'diametral-clearance'
   | 'area'
@@ -11,11 +12,13 @@ export type QuantityKind =
   | 'force'
   | 'torque'
   | 'stress'
+  | 'hardness'
   | 'gauge-pressure'
   | 'absolute-pressure'
   | 'pressure-difference'
   | 'temperature'
   | 'temperature-difference'
+  | 'linear-expansion'
   | 'time'
   | 'speed'
   | 'rotational-speed'
