@@ -10,7 +10,8 @@ export const rankOfWord: Readonly<Record<SignalWord, number>> = {DANGER: 0, WARN
 
 /** Numbers the cautions of one page by first use: the same caution keeps its number. */
 export interface CautionNumbers {
-  numberOf(id: string): number
+  /** The number, and whether the caution stands on the page already. */
+  next(id: string): {readonly number: number; readonly again: boolean}
   used(): readonly CautionLine[]
 }
 
@@ -18,10 +19,11 @@ export interface CautionNumbers {
 export function cautionNumbers(desk: PumpDesk): CautionNumbers {
   const numbers = new Map<string, number>()
   return {
-    numberOf: (id) => {
-      const number = numbers.get(id) ?? numbers.size + 1
+    next: (id) => {
+      const known = numbers.get(id)
+      const number = known ?? numbers.size + 1
       numbers.set(id, number)
-      return number
+      return {number, again: known !== undefined}
     },
     used: () => [...numbers].map(([id, number]) => cautionLine(cautionOf(id, desk), number)),
   }
@@ -37,7 +39,16 @@ export function boundCautions(
   const sorted = [...ids]
     .map((id) => cautionOf(id, desk))
     .sort((a, b) => rankOfWord[a.word] - rankOfWord[b.word])
-  return sorted.map((caution) => boundCaution(caution, numbers.numberOf(caution.id)))
+  return sorted.map((caution) => {
+    const {number, again} = numbers.next(caution.id)
+    const whole = boundCaution(caution, number)
+    return again ? shortened(whole) : whole
+  })
+}
+
+/** A caution that stands in full further up on the page: word, title and advice are said again, the rest is not. */
+function shortened(caution: BoundCaution): BoundCaution {
+  return {...caution, again: true, hazard: '', consequence: '', protection: []}
 }
 
 /** One caution ready to print. */
@@ -45,6 +56,7 @@ export function boundCaution(caution: Caution, number: number): BoundCaution {
   return {
     id: caution.id,
     number,
+    again: false,
     word: caution.word,
     title: caution.title.en,
     hazard: caution.hazard.en,

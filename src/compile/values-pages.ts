@@ -3,6 +3,7 @@ import type {
   ExplainedInput,
   ExplainedValue,
   PositionValuesPage,
+  SourceLine,
   TorqueLine,
   ValuesPage,
 } from '../handbook-model/pages.ts'
@@ -44,6 +45,7 @@ function explanationPage(
   holds: (id: string) => boolean,
 ): PositionValuesPage {
   const values = [...desk.values.values()].filter((value) => holds(value.id))
+  const numbers = sourceNumbers(values)
   return {
     kind: 'position-values',
     head: {
@@ -59,34 +61,56 @@ function explanationPage(
         ...values.flatMap((value) => filesOfValue(value, desk)),
       ]),
     },
-    values: values.map((value) => explainedValue(value, desk)),
+    values: values.map((value) => explainedValue(value, numbers, desk)),
+    sources: [...numbers].map(([id, number]) => sourceLine(id, number, desk)),
   }
 }
 
-function explainedValue(value: ComputedValue, desk: PumpDesk): ExplainedValue {
+/** Numbers the sources of a page in order of their first use. */
+function sourceNumbers(values: readonly ComputedValue[]): ReadonlyMap<string, number> {
+  const ids = values.flatMap(({calculation, sources}) => [
+    ...[...(calculation?.inputs ?? []), ...(calculation?.steps ?? [])].flatMap(({source}) => source ?? []),
+    ...sources.map(({source}) => source),
+  ])
+  return new Map(unique(ids).map((id, index) => [id, index + 1]))
+}
+
+function sourceLine(id: string, number: number, desk: PumpDesk): SourceLine {
+  const source = found(desk.content.sources.get(id), `source ${id}`)
+  return {
+    number,
+    link: sourceLink(id, source.title.en),
+    status: `${source.edition}, ${wordsEn.sourceStatus[source.status]}, ${wordsEn.howKnown[source.howKnown]}`,
+  }
+}
+
+function explainedValue(
+  value: ComputedValue,
+  numbers: ReadonlyMap<string, number>,
+  desk: PumpDesk,
+): ExplainedValue {
   const {calculation, result} = value
+  const input = ({symbol, title, printed, origin, source}: TracedInput): ExplainedInput => ({
+    symbol,
+    title,
+    printed,
+    origin,
+    source: source === undefined ? 0 : found(numbers.get(source), `number of source ${source}`),
+  })
   return {
     line: valueLine(value, desk),
     words: calculation?.words ?? '',
     formula: calculation?.formula ?? [],
-    inputs: (calculation?.inputs ?? []).map(explainedInput),
-    steps: (calculation?.steps ?? []).map(explainedInput),
+    inputs: (calculation?.inputs ?? []).map(input),
+    steps: (calculation?.steps ?? []).map(input),
     missing: result.kind === 'not-known' ? result.missing : [],
     rounding: value.rounding,
-    sources: value.sources.map(({source, where}) => {
-      const known = desk.content.sources.get(source)
-      const status =
-        known && calculation
-          ? `${known.edition}, ${wordsEn.sourceStatus[known.status]}, ${wordsEn.howKnown[known.howKnown]}`
-          : ''
-      return {link: sourceLink(source, known?.title.en ?? source), status, where: where ?? ''}
-    }),
+    sources: value.sources.map(({source, where}) => ({
+      number: found(numbers.get(source), `number of source ${source}`),
+      where: where ?? '',
+    })),
     usedIn: proceduresShowing(value.id, desk),
   }
-}
-
-function explainedInput(input: TracedInput): ExplainedInput {
-  return {symbol: input.symbol, title: input.title, printed: input.printed, origin: input.origin}
 }
 
 /** Wall sheet of a vessel: torques and clearances of each design aboard. */

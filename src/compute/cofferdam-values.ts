@@ -126,7 +126,7 @@ function volumeValue(bench: Bench): ComputedValue {
     inputs,
     calculationSources['annulus-volume'],
   )
-  const traced = inputs.map((one) => tracedDatum(one, bench.content.sources))
+  const traced = inputs.map((one) => tracedDatum(one))
   const {datum: outerDatum} = outer
   const {datum: innerDatum} = inner
   const {datum: lengthDatum} = length
@@ -181,7 +181,7 @@ function upperBoundValue(bench: Bench): ComputedValue {
   )
   const calculation = trace(
     purgeUpperBoundNote,
-    inputs.map((one) => tracedDatum(one, bench.content.sources)),
+    inputs.map((one) => tracedDatum(one)),
     [],
   )
   const {datum: a} = rating
@@ -220,7 +220,7 @@ function testPressureValue(bench: Bench, bound: ComputedValue): ComputedValue {
     calculationSources['purge-upper-bound'],
   )
   const upper = quantityOfValue(bound, 'gauge-pressure')
-  const inputs = [tracedDatum(house, bench.content.sources)]
+  const inputs = [tracedDatum(house)]
   const base = {
     name: 'purge-upper-bound',
     words: 'the house maximum, unless the upper bound of the cofferdam lies lower',
@@ -272,7 +272,7 @@ function holdValues(
   const own = (name: string, title: string): ValueFacts =>
     facts(name, title, leak.datum.place, inputs, calculationSources['tightness-hold-time'])
   const inputLines = [
-    ...inputs.map((one) => tracedDatum(one, bench.content.sources)),
+    ...inputs.map((one) => tracedDatum(one)),
     tracedConstant('T', 'reference temperature', '293.15 K (20 °C)', 'stated reference'),
     tracedConstant(
       'p atm',

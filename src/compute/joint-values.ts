@@ -14,7 +14,7 @@ import type {
   PropertyClassRow,
   ThreadRow,
 } from '../handbook-model/content.ts'
-import type {KnownDatum} from '../handbook-model/datum.ts'
+import type {KnownDatum, Origin} from '../handbook-model/datum.ts'
 import type {Design, Joint} from '../handbook-model/vessel-content.ts'
 import {addMessage, type ContentFiles} from '../messages/add-message.ts'
 import type {Place} from '../messages/place.ts'
@@ -24,12 +24,12 @@ import {calculationSources} from './calculation-sources.ts'
 import {
   knownValue,
   missingOf,
-  originWords,
   placeOfMissing,
   sourceUse,
   textValue,
   tracedDatum,
   tracedNumber,
+  tracedOrigin,
   tracedStep,
   unknownValue,
   type ValueFacts,
@@ -202,7 +202,7 @@ function passesValue(
     sources: calculationSources['tightening-passes'].map((source) => ({source})),
     calculation: {
       ...traceOf(tighteningPassesNote),
-      inputs: shares.map((share) => tracedDatum(share, content.sources)),
+      inputs: shares.map((share) => tracedDatum(share)),
       steps: [tracedStep('MA', 'tightening torque', torque, 'N·m')],
     },
   }
@@ -268,34 +268,35 @@ function printTorque(torque: Quantity<'torque'>): {figure: string; unit: string}
 }
 
 function inputsOf(joint: Joint, rows: JointRows, content: Content): readonly TracedInput[] {
-  const {tables, sources} = content
+  const {tables} = content
   const fromTable = (
     symbol: string,
     title: string,
     quantity: Quantity<'length'> | Quantity<'stress'> | Quantity<'ratio'>,
     unit: string,
     decimals: number,
-    origin: string,
+    origin: Origin,
     place: Place,
   ): TracedInput => ({
     symbol,
     title,
     printed: printedText(printQuantity(quantity, unit, decimals)),
-    origin,
+    ...tracedOrigin(origin),
     place,
   })
-  const threads = originWords(tables.threads.origin, sources)
-  const heads = originWords(tables.boltHeads.origin, sources)
-  const holes = originWords(tables.clearanceHoles.origin, sources)
-  const classes = originWords(tables.propertyClasses.origin, sources)
-  const friction = originWords(
-    {...tables.friction.origin, source: rows.friction.source, where: `class ${rows.friction.frictionClass}`},
-    sources,
-  )
+  const threads = tables.threads.origin
+  const heads = tables.boltHeads.origin
+  const holes = tables.clearanceHoles.origin
+  const classes = tables.propertyClasses.origin
+  const friction: Origin = {
+    ...tables.friction.origin,
+    source: rows.friction.source,
+    where: `class ${rows.friction.frictionClass}`,
+  }
   return [
     {
       ...tracedStep('d', 'nominal diameter', rows.thread.diameter, 'mm', 3),
-      origin: threads,
+      ...tracedOrigin(threads),
       place: joint.thread.place,
     },
     fromTable('P', 'pitch', rows.thread.pitch, 'mm', 2, threads, rows.thread.place),
@@ -326,7 +327,7 @@ function inputsOf(joint: Joint, rows: JointRows, content: Content): readonly Tra
       classes,
       rows.propertyClass.place,
     ),
-    tracedDatum({symbol: 'ν', title: 'utilisation of the yield stress', datum: joint.utilisation}, sources),
+    tracedDatum({symbol: 'ν', title: 'utilisation of the yield stress', datum: joint.utilisation}),
     fromTable(
       'µG',
       `thread friction, ${rows.friction.title}`,

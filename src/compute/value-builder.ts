@@ -41,23 +41,28 @@ export function originWords(origin: Origin, sources: SourceTitles): string {
     .join(', ')
 }
 
+/** How an input is known and the source that states it, apart. */
+export function tracedOrigin(origin: Origin): {readonly origin: string; readonly source?: string} {
+  const words = [statusWords[origin.status], origin.where, origin.date]
+    .filter((one) => one !== undefined && one !== '')
+    .join(', ')
+  return origin.status === 'common-practice' ? {origin: words} : {origin: words, source: origin.source}
+}
+
 /** Digits and unit as the author wrote them. */
 export function writtenText(datum: KnownDatum<QuantityKind>): string {
   return printedText({figure: datum.figure, unit: datum.unit})
 }
 
 /** A datum as a line of an explanation. */
-export function tracedDatum<K extends QuantityKind>(
-  input: NamedDatum<K>,
-  sources: SourceTitles,
-): TracedInput {
+export function tracedDatum<K extends QuantityKind>(input: NamedDatum<K>): TracedInput {
   const {datum, symbol, title} = input
   return datum.kind === 'known'
     ? {
         symbol,
         title,
         printed: writtenText(datum),
-        origin: originWords(datum.origin, sources),
+        ...tracedOrigin(datum.origin),
         place: datum.place,
       }
     : {symbol, title, printed: 'NOT KNOWN', origin: datum.reason, place: datum.place}

@@ -53,9 +53,8 @@ function renewalValue(ring: WearRing, content: Content): ComputedValue {
     inputs: [
       tracedDatum(
         {symbol: 'c design', title: 'renewal clearance of the design', datum: ring.renewal},
-        content.sources,
       ),
-      tracedDatum({symbol: 'c house', title: 'house rule', datum: house}, content.sources),
+      tracedDatum({symbol: 'c house', title: 'house rule', datum: house}),
     ],
     steps:
       house.kind === 'known'

@@ -57,8 +57,10 @@ export interface TracedInput {
   readonly symbol: string
   readonly title: string
   readonly printed: string
-  /** Where it came from: a source title and, in the office, the content line. */
+  /** How it is known and where in its source, in words. */
   readonly origin: string
+  /** Id of the source that states it. */
+  readonly source?: string
   readonly place?: Place
 }
 
@@ -78,6 +80,94 @@ export const jointValueNames = [
   'wrench',
   'lubrication',
   'locking',
+] as const
+
+/** First words of value ids that are no thing of the design; no joint, ring, lift or seal may be called so. */
+export const valueGroups = [
+  'cofferdam',
+  'purge',
+  'oil',
+  'lowering',
+  'curve',
+  'motor',
+  'mass',
+  'setting',
+  'rating',
+  'geometry',
+  'house',
+  'supply',
+  'hydraulics',
+  'tank',
+] as const
+
+/** Names of the values of a lift: `unit-lift.leg-load`. */
+export const liftValueNames = ['mass', 'legs', 'angle', 'leg-load', 'rated-load'] as const
+
+/** Names of the values of the lowering screws. */
+export const loweringValueNames = [
+  'bolt-load',
+  'turns',
+  'raising-torque',
+  'lowering-torque',
+  'travel',
+] as const
+
+/** Names of the values of a seal: `cargo-seal.pressure`. */
+export const sealValueNames = ['running-diameter', 'seat-depth', 'lips', 'pressure', 'lip-speed'] as const
+
+/** Names of the values of an O-ring: `sleeve-ring.squeeze`. */
+export const oRingValueNames = ['size', 'squeeze', 'stretch'] as const
+
+/** Names of the values of the oil spaces. */
+export const oilValueNames = [
+  'pressure-pipe-bore',
+  'pressure-pipe-outside',
+  'return-pipe-bore',
+  'motor-casing',
+  'control-valve',
+  'volume',
+  'least',
+  'most',
+  'drums',
+  'flush-time',
+  'trapped-pressure',
+] as const
+
+/** Names of the values of curve and motor; `both` needs curve and motor. */
+export const pumpValueNames = {
+  curve: ['speed', 'shut-off-head', 'flow', 'head', 'efficiency', 'watch-head', 'act-head'],
+  motor: ['displacement', 'volumetric-efficiency', 'mechanical-efficiency'],
+  both: ['oil-flow', 'torque', 'pressure-difference'],
+} as const
+
+/** Names of the values of a purge. */
+export const purgeValueNames = ['lower-bound', 'free-gas', 'time', 'per-bottle'] as const
+
+/** Names of the house rules that are values. */
+export const houseValueNames = [
+  'stabilise',
+  'isolation-proof',
+  'isolation-recheck',
+  'hold-least',
+  'purge-changes',
+  'purge-least',
+  'entry-air-changes',
+  'entry-retest',
+  'lifting-reserve',
+  'test-run-watch',
+  'test-run-act',
+  'oil-tolerance',
+  'flush-changes',
+] as const
+
+/** Names of what the ship supplies. */
+export const supplyValueNames = [
+  'purge-gas-flow',
+  'bottle-volume',
+  'bottle-pressure',
+  'flush-flow',
+  'drum-volume',
+  'ventilator-flow',
 ] as const
 
 /** What a crew member reads where a value is not known. */

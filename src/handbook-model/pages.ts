@@ -255,6 +255,8 @@ export interface BoundCaution {
   readonly id: string
   /** Number on this page, by first use. */
   readonly number: number
+  /** Stands in full further up on the page: hazard, consequence and protection are blank here. */
+  readonly again: boolean
   readonly word: SignalWord
   readonly title: string
   readonly hazard: string
@@ -351,6 +353,7 @@ export interface PositionValuesPage {
   readonly kind: 'position-values'
   readonly head: PageHead
   readonly values: readonly ExplainedValue[]
+  readonly sources: readonly SourceLine[]
 }
 
 export interface ExplainedValue {
@@ -361,8 +364,23 @@ export interface ExplainedValue {
   readonly steps: readonly ExplainedInput[]
   readonly missing: readonly string[]
   readonly rounding: string
-  readonly sources: readonly {readonly link: PageLink; readonly status: string; readonly where: string}[]
+  /** Sources by their number at the foot of the page, with the place in each. */
+  readonly sources: readonly NumberedSource[]
   readonly usedIn: readonly PageLink[]
+}
+
+/** A source named by its number at the foot of the page. */
+export interface NumberedSource {
+  readonly number: number
+  readonly where: string
+}
+
+/** A source as the foot of a page names it. */
+export interface SourceLine {
+  readonly number: number
+  readonly link: PageLink
+  /** Edition, status and how it is known. */
+  readonly status: string
 }
 
 export interface ExplainedInput {
@@ -370,6 +388,8 @@ export interface ExplainedInput {
   readonly title: string
   readonly printed: string
   readonly origin: string
+  /** Number of its source at the foot of the page; 0 where none is named. */
+  readonly source: number
 }
 
 /** Wall sheet: torque and clearance tables per design. */

@@ -20,6 +20,7 @@ export const interfaceWords = {
   },
   footer:
     'Supports trained people; replaces no permit, class, flag, port or local rule. The stricter rule wins.',
+  cautionAgain: 'in full further up',
   handBlank: 'sheet ____ of ____',
 } as const
 

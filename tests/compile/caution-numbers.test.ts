@@ -28,6 +28,16 @@ describe('cautions of a step', () => {
     ])
   })
 
+  test('say word, title and advice alone when they come again on the page', () => {
+    const numbers = cautionNumbers(desk)
+    boundCautions(uses('oil'), desk, numbers)
+    expect(boundCautions(uses('oil', 'gas'), desk, numbers)).toMatchObject([
+      {id: 'gas', again: false, hazard: 'hazard of gas', protection: ['gloves for gas']},
+      {id: 'oil', again: true, title: 'title of oil', hazard: '', consequence: '', protection: []},
+    ])
+    expect(boundCautions(uses('oil'), desk, numbers)[0]?.avoid).toEqual(['Avoid oil.'])
+  })
+
   test('are gone when their condition is false and take no number', () => {
     const numbers = cautionNumbers(desk)
     const bound = boundCautions(
@@ -53,6 +63,7 @@ describe('cautions of a step', () => {
       {
         id: 'gas',
         number: 1,
+        again: false,
         word: 'DANGER',
         title: 'title of gas',
         hazard: 'hazard of gas',

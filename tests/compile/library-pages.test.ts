@@ -157,7 +157,7 @@ describe('values of a pump', () => {
   })
 
   test('carry formula, inputs, intermediate results, rounding and sources with their status', () => {
-    const traced = {symbol: 'd', title: 'diameter', printed: '12 mm', origin: 'standard, table 1', place}
+    const traced = {symbol: 'd', title: 'diameter', printed: '12 mm', origin: 'published, table 1', source: 'standard', place}
     const torque = knownValue('hub-bolts.torque', '62', 'N·m', {
       sources: [{source: 'old', where: 'table 3'}],
       rounding: 'to a whole N·m',
@@ -170,7 +170,8 @@ describe('values of a pump', () => {
       },
     })
     const [, desk] = desksOf(list, [torque])
-    const explained = desk && torquesPage(desk).values.find((one) => one.line.id === 'hub-bolts.torque')
+    const page = desk && torquesPage(desk)
+    const explained = page?.values.find((one) => one.line.id === 'hub-bolts.torque')
     expect(explained).toMatchObject({
       words: 'how',
       formula: ['MA = F·r'],
@@ -178,16 +179,15 @@ describe('values of a pump', () => {
       missing: [],
     })
     expect(explained?.inputs).toEqual([
-      {symbol: 'd', title: 'diameter', printed: '12 mm', origin: 'standard, table 1'},
+      {symbol: 'd', title: 'diameter', printed: '12 mm', origin: 'published, table 1', source: 1},
     ])
     expect(explained?.steps[0]?.symbol).toBe('F')
-    expect(explained?.sources).toEqual([
-      {
-        link: {text: 'source old', path: 'sources.html', fragment: 'source--old'},
-        status: '2001, superseded, from memory, to be read',
-        where: 'table 3',
-      },
-    ])
+    expect(explained?.sources).toEqual([{number: 2, where: 'table 3'}])
+    expect(page?.sources.find((one) => one.number === 2)).toEqual({
+      number: 2,
+      link: {text: 'source old', path: 'sources.html', fragment: 'source--old'},
+      status: '2001, superseded, from memory, to be read',
+    })
   })
 })
 

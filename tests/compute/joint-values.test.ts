@@ -143,8 +143,8 @@ describe('the explanation of a torque', () => {
   test('says of each input where it came from and at which line it stands', () => {
     const inputs = valueIn(values, 'hub-bolts.torque').calculation?.inputs ?? []
     expect(inputs.map(({symbol}) => symbol)).toEqual(['d', 'P', 'dw', 'dh', 'Rp0.2', 'ν', 'µG', 'µK'])
-    for (const {symbol, origin, place} of inputs) {
-      expect(origin, symbol).toMatch(/source (iso|paste|drawing)/u)
+    for (const {symbol, source, place} of inputs) {
+      expect(source, symbol).toMatch(/^(iso|paste|drawing)/u)
       expect(place, symbol).toBeDefined()
     }
   })

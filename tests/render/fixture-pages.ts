@@ -188,6 +188,7 @@ const explained: Page = {
           title: text('input-title'),
           printed: text('input-printed'),
           origin: text('input-origin'),
+          source: 1,
         },
       ],
       steps: [
@@ -196,19 +197,17 @@ const explained: Page = {
           title: text('step-title'),
           printed: text('step-printed'),
           origin: text('step-origin'),
+          source: 0,
         },
       ],
       missing: [],
       rounding: text('rounding'),
-      sources: [
-        {
-          link: link('source-link', 'sources.html', 'standard'),
-          status: text('source-status'),
-          where: text('source-where'),
-        },
-      ],
+      sources: [{number: 1, where: text('source-where')}],
       usedIn,
     },
+  ],
+  sources: [
+    {number: 1, link: link('source-link', 'sources.html', 'standard'), status: text('source-status')},
   ],
 }
 

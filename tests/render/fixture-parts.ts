@@ -53,6 +53,7 @@ export const unknownValue = (id: string): ValueLine =>
 export const caution = (number: number, word: BoundCaution['word']): BoundCaution => ({
   id: `caution-${number}`,
   number,
+  again: false,
   word,
   title: text(`caution-${number}-title`),
   hazard: text(`hazard-${number}`),

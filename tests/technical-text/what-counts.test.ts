@@ -43,6 +43,8 @@ const editorial: Readonly<Record<Page['kind'], readonly string[]>> = {
     ...ofLimit('sections.items.parts.limits'),
     'sections.items.parts.role',
     'sections.items.recalls.title',
+    // Said by the lines that are there or not.
+    ...['sections.cautions.again', 'sections.items.cautions.again'],
     ...['number', 'title', 'word'].map((one) => `cautionsUsed.${one}`),
     ...[...ofValue('valuesUsed'), 'valuesUsed.figure', 'valuesUsed.id', 'valuesUsed.unit'],
     ...['valuesUsed.condition', 'valuesUsed.more'],
@@ -69,10 +71,11 @@ const editorial: Readonly<Record<Page['kind'], readonly string[]>> = {
     ...ofHead,
     ...ofPump,
     ...['basis', 'known', 'mark'].map((one) => `values.line.${one}`),
-    ...['missing', 'rounding', 'sources.status', 'sources.where', 'words'].map((one) => `values.${one}`),
+    ...['missing', 'rounding', 'sources.number', 'sources.where', 'words'].map((one) => `values.${one}`),
+    ...['number', 'status'].map((one) => `sources.${one}`),
   ],
   values: [...ofHead, ...ofValue('designs.others'), 'designs.title', 'designs.torques.count'],
-  cautions: [...ofHead, 'cautions.caution.number', 'cautions.residualRisk', 'words.meaning', 'words.word'],
+  cautions: [...ofHead, 'cautions.caution.again', 'cautions.caution.number', 'cautions.residualRisk', 'words.meaning', 'words.word'],
   start: [
     ...ofHead,
     ...['jobs.interval', 'jobs.purpose', 'jobs.title', 'locations', 'particulars.label', 'safety'],
