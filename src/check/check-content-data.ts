@@ -1,9 +1,10 @@
 import type {z} from 'zod'
+import {valueGroups} from '../handbook-model/computed.ts'
 import type {Content, Tables} from '../handbook-model/content.ts'
 import type {Reference} from '../handbook-model/datum.ts'
 import type {Office} from '../handbook-model/office-content.ts'
 import type {ContentSources} from '../handbook-model/sources.ts'
-import type {Vessel} from '../handbook-model/vessel-content.ts'
+import type {Design, Vessel} from '../handbook-model/vessel-content.ts'
 import {addMessage, type ContentFiles, stopsTheBuild} from '../messages/add-message.ts'
 import type {Place} from '../messages/place.ts'
 import {faultyFiles, type KnownIds, knownIds} from './known-ids.ts'
@@ -241,6 +242,7 @@ function checkDesigns(data: ContentData, tables: Tables, files: ContentFiles): v
     'friction',
     tables.friction.rows.map((row) => row.id),
   )
+  const parts = knownIds(data.parts, 'parts.yaml', data.faulty)
   for (const design of data.designs.values()) {
     for (const joint of design.joints) {
       refersTo(joint.thread, threads, 'row of tables/threads.csv', files)
@@ -248,10 +250,35 @@ function checkDesigns(data: ContentData, tables: Tables, files: ContentFiles): v
       if (joint.lubrication) refersTo(joint.lubrication, frictions, 'row of tables/friction.csv', files)
     }
     noUnusualDesignValue(design, files)
-    byId([...design.joints, ...design.rings], files)
+    if (design.lowering) {
+      refersTo(design.lowering.thread, threads, 'row of tables/threads.csv', files)
+      refersTo(design.lowering.lubrication, frictions, 'row of tables/friction.csv', files)
+      refersTo(design.lowering.mass, masses(design), 'mass of this design', files)
+    }
+    for (const lift of design.lifts) refersTo(lift.mass, masses(design), 'mass of this design', files)
+    for (const {part} of [...design.seals, ...design.oRings]) refersTo(part, parts, 'part', files)
+    const withValues = [...design.joints, ...design.rings, ...design.lifts, ...design.seals, ...design.oRings]
+    byId(withValues, files)
+    for (const one of withValues) refuseGroupName(one, files)
     for (const named of [design.limits, design.masses, design.settings, design.ratings, design.geometry])
       byId<Identified>(named, files)
   }
+}
+
+function masses(design: Design): KnownIds {
+  return new Set(design.masses.map((one) => one.id))
+}
+
+/** `oil.volume` is the value of the group `oil`; a joint of that name would take its place. */
+function refuseGroupName(item: Identified, files: ContentFiles): void {
+  if (!valueGroups.some((group) => group === item.id)) return
+  addMessage(
+    files,
+    item.place,
+    'no-bad-id',
+    `Unexpected id \`${item.id}\`, expected one that names no group of values`,
+    {note: `These names are taken: ${valueGroups.join(', ')}`},
+  )
 }
 
 function checkReferences(data: ContentData, sources: ContentSources, files: ContentFiles): void {

@@ -34,6 +34,21 @@ export interface HouseLimits {
   readonly isolationProof: Datum<'time'>
   readonly isolationRecheck: Datum<'time'>
   readonly tighteningPasses: readonly Datum<'ratio'>[]
+  /** Gas changes of one purge, and the time that it takes at least. */
+  readonly purgeChanges: Datum<'count'>
+  readonly purgeLeast: Datum<'time'>
+  /** Air changes before the first reading at the opening, and how often the air is read again. */
+  readonly entryAirChanges: Datum<'count'>
+  readonly entryRetest: Datum<'time'>
+  /** Rated load of each item of gear as a share of the load that it carries. */
+  readonly liftingReserve: Datum<'ratio'>
+  /** Share of the curve below which a head is watched, and below which the pump is opened. */
+  readonly testRunWatch: Datum<'ratio'>
+  readonly testRunAct: Datum<'ratio'>
+  /** How far a drained or filled volume may lie from the computed one. */
+  readonly oilTolerance: Datum<'ratio'>
+  /** Changes of the oil when a pump is flushed and vented. */
+  readonly flushChanges: Datum<'count'>
 }
 
 export interface EntryLimit {

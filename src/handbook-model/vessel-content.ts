@@ -16,6 +16,7 @@ export interface Vessel {
   readonly positions: readonly Position[]
   readonly cargoes: readonly Reference[]
   readonly hydraulics: VesselHydraulics
+  readonly supplies: VesselSupplies
   readonly facts: readonly FactValue[]
   readonly toolsAboard: readonly ToolAboard[]
   readonly sparesAboard: readonly SpareAboard[]
@@ -120,6 +121,18 @@ export interface VesselHydraulics {
   readonly oil: Localised
 }
 
+/** What the ship gives a job: gas, oil and air, as flows and as vessels that hold them. */
+export interface VesselSupplies {
+  /** Purge gas as free gas, at the purge supply of one pump. */
+  readonly purgeGasFlow: Datum<'volume-flow'>
+  readonly bottleVolume: Datum<'volume'>
+  readonly bottlePressure: Datum<'gauge-pressure'>
+  /** Oil through one pump while it is flushed and vented. */
+  readonly flushFlow: Datum<'volume-flow'>
+  readonly drumVolume: Datum<'volume'>
+  readonly ventilatorFlow: Datum<'volume-flow'>
+}
+
 export interface ToolAboard {
   readonly tool: Reference
   readonly number: string
@@ -145,6 +158,13 @@ export interface Design {
   readonly joints: readonly Joint[]
   readonly rings: readonly WearRing[]
   readonly cofferdam: Cofferdam
+  readonly oil?: OilSpaces
+  readonly motor?: Motor
+  readonly curve?: PumpCurve
+  readonly lifts: readonly Lift[]
+  readonly lowering?: Lowering
+  readonly seals: readonly Seal[]
+  readonly oRings: readonly ORing[]
   readonly masses: readonly NamedValue<'mass'>[]
   readonly settings: readonly NamedValue[]
   readonly limits: readonly Limit[]
@@ -198,6 +218,89 @@ export interface Cofferdam {
   readonly lipReverseLimit: Datum<'pressure-difference'>
   readonly allowedLeak: Datum<'volume-flow'>
   readonly reliefValveSetting: Datum<'gauge-pressure'>
+  readonly place: Place
+}
+
+/** Oil spaces of a concentric stack: pressure pipe inside, return annulus around it, and what the ends hold. */
+export interface OilSpaces {
+  readonly pressurePipeBore: Datum<'length'>
+  readonly pressurePipeOutside: Datum<'length'>
+  readonly returnPipeBore: Datum<'length'>
+  readonly motorCasing: Datum<'volume'>
+  readonly controlValve: Datum<'volume'>
+  readonly place: Place
+}
+
+export interface Motor {
+  /** Oil for one turn. */
+  readonly displacement: Datum<'displacement'>
+  readonly volumetricEfficiency: Datum<'ratio'>
+  readonly mechanicalEfficiency: Datum<'ratio'>
+  readonly place: Place
+}
+
+/** What the curve says of a new pump on water. */
+export interface PumpCurve {
+  readonly speed: Datum<'rotational-speed'>
+  readonly shutOffHead: Datum<'length'>
+  readonly flow: Datum<'volume-flow'>
+  readonly head: Datum<'length'>
+  readonly efficiency: Datum<'ratio'>
+  readonly place: Place
+}
+
+/** One lift: what hangs, on how many legs, at which angle from the vertical. */
+export interface Lift {
+  readonly id: string
+  readonly title: Localised
+  /** Id of a mass of the design. */
+  readonly mass: Reference
+  readonly legs: number
+  readonly angle: Datum<'angle'>
+  readonly place: Place
+}
+
+/** The screws by which the pump unit comes down and goes up. */
+export interface Lowering {
+  readonly mass: Reference
+  readonly thread: Reference
+  readonly lubrication: Reference
+  /** Bearing diameters of the thrust washer below the nut. */
+  readonly washerOutside: Datum<'length'>
+  readonly washerInside: Datum<'length'>
+  readonly travel: Datum<'length'>
+  readonly place: Place
+}
+
+/** A seal on the shaft and what its lips look at. */
+export interface Seal {
+  readonly id: string
+  readonly title: Localised
+  readonly part: Reference
+  readonly runningDiameter: Datum<'length'>
+  readonly seatDepth: Datum<'length'>
+  /** From the wet end up: each lip and the side that its open edge faces. */
+  readonly lips: readonly SealLip[]
+  readonly place: Place
+}
+
+export interface SealLip {
+  readonly id: string
+  readonly title: Localised
+  readonly faces: 'cargo' | 'cofferdam' | 'oil'
+  readonly place: Place
+}
+
+export interface ORing {
+  readonly id: string
+  readonly title: Localised
+  readonly part: Reference
+  readonly section: Datum<'length'>
+  readonly sectionTolerance: Datum<'length'>
+  readonly insideDiameter: Datum<'length'>
+  readonly grooveDiameter: Datum<'length'>
+  readonly grooveDepth: Datum<'length'>
+  readonly depthTolerance: Datum<'length'>
   readonly place: Place
 }
 

@@ -12,6 +12,13 @@ owner-role: technical office
 people:
   - {id: author, role: pump engineer, may: [write]}
 origin: {status: common-practice, source: rules}
+facts:
+  - id: backstop
+    title: backstop
+    scope: position
+    values:
+      - {id: fitted, title: fitted}
+      - {id: none, title: none}
 house:
   wear-ring-renewal: 1.0 mm radial
   entry-limits:
@@ -23,13 +30,15 @@ house:
   isolation-proof: 10 min
   isolation-recheck: 30 min
   tightening-passes: [50 %, 100 %]
-facts:
-  - id: backstop
-    title: backstop
-    scope: position
-    values:
-      - {id: fitted, title: fitted}
-      - {id: none, title: none}
+  purge-changes: 5
+  purge-least: 5 min
+  entry-air-changes: 20
+  entry-retest: 30 min
+  lifting-reserve: 125 %
+  test-run-watch: 95 %
+  test-run-act: 90 %
+  oil-tolerance: 10 %
+  flush-changes: 10
 `
 
 const sources = `sources:
@@ -151,6 +160,7 @@ tools-aboard:
   - {tool: wrench, number: T1, location: store}
 spares-aboard:
   - {part: ring, quantity: 2, location: store}
+supplies: {purge-gas-flow: 60 l/min, bottle-volume: 50 l, bottle-pressure: 150 bar(g), flush-flow: 40 l/min, drum-volume: 200 l, ventilator-flow: 6000 m³/h}
 `
 
 const texts: Readonly<Record<string, string>> = {

@@ -6,6 +6,7 @@ import type {Procedure} from '../../src/handbook-model/procedure.ts'
 import {
   bar,
   barGauge,
+  count,
   diametralMillimetres,
   millimetres,
   minutes,
@@ -45,6 +46,15 @@ const office: Office = {
     isolationProof: datum(minutes(10), '10', 'min'),
     isolationRecheck: datum(minutes(30), '30', 'min'),
     tighteningPasses: [datum(percent(100), '100', '%')],
+    purgeChanges: datum(count(5), '5', ''),
+    purgeLeast: datum(minutes(5), '5', 'min'),
+    entryAirChanges: datum(count(20), '20', ''),
+    entryRetest: datum(minutes(30), '30', 'min'),
+    liftingReserve: datum(percent(125), '125', '%'),
+    testRunWatch: datum(percent(95), '95', '%'),
+    testRunAct: datum(percent(90), '90', '%'),
+    oilTolerance: datum(percent(10), '10', '%'),
+    flushChanges: datum(count(10), '10', ''),
   },
   facts: [
     {

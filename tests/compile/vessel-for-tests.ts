@@ -13,6 +13,7 @@ import {
   diametralMillimetres,
   kilograms,
   litres,
+  litresPerMinute,
   metres,
   millilitresPerMinute,
   millimetres,
@@ -70,6 +71,9 @@ export const designA: Design = {
     reliefValveSetting: datum(barGauge(4), '4', 'bar(g)'),
     place,
   },
+  lifts: [],
+  seals: [],
+  oRings: [],
   masses: [{id: 'head', title: english('head'), value: datum(kilograms(186), '186', 'kg'), place}],
   settings: [],
   limits: [
@@ -179,6 +183,14 @@ export const vesselA: Vessel = {
     returnPressure: datum(barGauge(6), '6', 'bar(g)'),
     purgeRegulatorMaximum: datum(barGauge(4), '4', 'bar(g)'),
     oil: english('oil'),
+  },
+  supplies: {
+    purgeGasFlow: datum(litresPerMinute(60), '60', 'l/min'),
+    bottleVolume: datum(litres(50), '50', 'l'),
+    bottlePressure: datum(barGauge(150), '150', 'bar(g)'),
+    flushFlow: datum(litresPerMinute(40), '40', 'l/min'),
+    drumVolume: datum(litres(200), '200', 'l'),
+    ventilatorFlow: datum(litresPerMinute(100_000), '6000', 'm³/h'),
   },
   facts: [fact('nitrogen-supply', 'plant')],
   toolsAboard: [

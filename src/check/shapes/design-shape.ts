@@ -52,6 +52,66 @@ const cofferdam = fields({
   'relief-valve-setting': quantity('gauge-pressure'),
 })
 
+const oil = fields({
+  'pressure-pipe-bore': quantity('length'),
+  'pressure-pipe-outside': quantity('length'),
+  'return-pipe-bore': quantity('length'),
+  'motor-casing': quantity('volume'),
+  'control-valve': quantity('volume'),
+})
+
+const motor = fields({
+  displacement: quantity('displacement'),
+  'volumetric-efficiency': quantity('ratio'),
+  'mechanical-efficiency': quantity('ratio'),
+})
+
+const curve = fields({
+  speed: quantity('rotational-speed'),
+  'shut-off-head': quantity('length'),
+  flow: quantity('volume-flow'),
+  head: quantity('length'),
+  efficiency: quantity('ratio'),
+})
+
+const lift = fields({
+  id: identifier,
+  title: localised,
+  mass: reference,
+  legs: wholeNumber(1, 4),
+  angle: quantity('angle'),
+})
+
+const lowering = fields({
+  mass: reference,
+  thread: reference,
+  lubrication: reference,
+  'washer-outside': quantity('length'),
+  'washer-inside': quantity('length'),
+  travel: quantity('length'),
+})
+
+const seal = fields({
+  id: identifier,
+  title: localised,
+  part: reference,
+  'running-diameter': quantity('length'),
+  'seat-depth': quantity('length'),
+  lips: list(fields({id: identifier, title: localised, faces: oneOf(['cargo', 'cofferdam', 'oil'])})),
+})
+
+const oRing = fields({
+  id: identifier,
+  title: localised,
+  part: reference,
+  section: quantity('length'),
+  'section-tolerance': quantity('length'),
+  'inside-diameter': quantity('length'),
+  'groove-diameter': quantity('length'),
+  'groove-depth': quantity('length'),
+  'depth-tolerance': quantity('length'),
+})
+
 const limit = fields({
   id: identifier,
   title: localised,
@@ -74,8 +134,20 @@ export const designShape: z.ZodType<Design> = fields({
   joints: list(joint),
   rings: list(ring),
   cofferdam,
+  oil: oil.optional(),
+  motor: motor.optional(),
+  curve: curve.optional(),
+  lifts: list(lift).optional(),
+  lowering: lowering.optional(),
+  seals: list(seal).optional(),
+  'o-rings': list(oRing).optional(),
   masses: list(named('mass')),
   settings: list(named(...anyKind)),
   limits: list(limit),
   geometry: list(named('length')),
-})
+}).transform(({lifts, seals, oRings, ...rest}) => ({
+  ...rest,
+  lifts: lifts ?? [],
+  seals: seals ?? [],
+  oRings: oRings ?? [],
+}))

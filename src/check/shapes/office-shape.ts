@@ -25,6 +25,15 @@ const house = fields({
   'isolation-proof': quantity('time'),
   'isolation-recheck': quantity('time'),
   'tightening-passes': list(quantity('ratio')),
+  'purge-changes': quantity('count'),
+  'purge-least': quantity('time'),
+  'entry-air-changes': quantity('count'),
+  'entry-retest': quantity('time'),
+  'lifting-reserve': quantity('ratio'),
+  'test-run-watch': quantity('ratio'),
+  'test-run-act': quantity('ratio'),
+  'oil-tolerance': quantity('ratio'),
+  'flush-changes': quantity('count'),
 })
 
 const fact = fields({

@@ -60,6 +60,15 @@ const hydraulics = fields({
   oil: localised,
 })
 
+const supplies = fields({
+  'purge-gas-flow': quantity('volume-flow'),
+  'bottle-volume': quantity('volume'),
+  'bottle-pressure': quantity('gauge-pressure'),
+  'flush-flow': quantity('volume-flow'),
+  'drum-volume': quantity('volume'),
+  'ventilator-flow': quantity('volume-flow'),
+})
+
 const toolAboard = fields({tool: reference, number: text, location: localised})
 const spareAboard = fields({part: reference, quantity: wholeNumber(0, 9999), location: localised})
 
@@ -94,6 +103,7 @@ export const vesselShape: z.ZodType<Vessel> = fields({
   deadweight: quantity('mass'),
   locations: list(localised),
   hydraulics,
+  supplies,
   facts: factValues,
   cargoes: list(reference),
   tanks: list(tank),

@@ -102,7 +102,7 @@ describe('a file is refused with', () => {
       'office.yaml',
       'tightness-test-pressure: 3 bar(g)',
       'tightness-test-pressure: 3 bar',
-      '14:28 Unexpected unit `bar`, expected a number such as `3.5` with one of the units `Pa(g)`, `bar(g)`, `mbar(g)`, `psi(g)` no-bad-quantity | Write a number, a blank and the unit; write `not known` with a reason where nobody knows',
+      '21:28 Unexpected unit `bar`, expected a number such as `3.5` with one of the units `Pa(g)`, `bar(g)`, `mbar(g)`, `psi(g)` no-bad-quantity | Write a number, a blank and the unit; write `not known` with a reason where nobody knows',
     ],
     [
       'a demonstration that is neither yes nor no',
