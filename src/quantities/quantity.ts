@@ -25,6 +25,8 @@ export type QuantityKind =
   | 'volume-flow'
   | 'displacement'
   | 'gas-leak-rate'
+  | 'molar-mass'
+  | 'molar-flow'
   | 'kinematic-viscosity'
   | 'thermal-expansion'
   | 'power'
