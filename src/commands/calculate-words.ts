@@ -1,7 +1,8 @@
+import {conversionUnits} from '../quantities/conversion-units.ts'
 import {parseQuantity} from '../quantities/parse-quantity.ts'
 import type {Quantity, QuantityKind} from '../quantities/quantity.ts'
 
-/** Words `key=value` of one calculation, asked for by key; a wrong word throws a `RangeError` that says what is expected. */
+/** Words `key=value` of one calculation, asked for by key, in any unit that can be converted; a wrong word throws a `RangeError` that says what is expected. */
 export interface CalculationWords {
   has(key: string): boolean
   text(key: string): string
@@ -19,7 +20,7 @@ export function calculationWords(words: ReadonlyMap<string, string>): Calculatio
     return value
   }
   const parse = <K extends QuantityKind>(key: string, value: string, kind: K): Quantity<K> => {
-    const parsed = parseQuantity(value, [kind])
+    const parsed = parseQuantity(value, [kind], conversionUnits)
     if (!parsed.ok) throw new RangeError(`${parsed.reason} for \`${key}\``)
     return parsed.written.quantity
   }

@@ -21,14 +21,19 @@ const numberThenUnit = /^([−+-]?)(\d+(?:\.\d+)?)\s*(.*)$/u
  * Reads a number with its unit: `0.30 mm`, `3 bar(g)`, `48 N·m`.
  *
  * Blank-free forms and the spellings of the unit table are read too. Decimal
- * point only; no thousands separator, no exponent, no `NaN`, no infinity.
+ * point only; no thousands separator, no exponent, no `NaN`, no infinity. A
+ * longer table of units than that of the project may be given.
  */
-export function parseQuantity<K extends QuantityKind>(text: string, kinds: readonly K[]): ParsedQuantity<K> {
-  const expected = expectationOf(kinds)
+export function parseQuantity<K extends QuantityKind>(
+  text: string,
+  kinds: readonly K[],
+  known: readonly Unit[] = units,
+): ParsedQuantity<K> {
+  const expected = expectationOf(kinds, known)
   const match = numberThenUnit.exec(text.trim())
   if (!match) return {ok: false, reason: `Unexpected \`${text}\`, expected ${expected}`}
   const [, sign = '', digits = '', spelling = ''] = match
-  const unit = findUnit(spelling, kinds)
+  const unit = findUnit(spelling, kinds, known)
   if (!unit) {
     const what = spelling === '' ? `\`${text}\` without a unit` : `unit \`${spelling}\``
     return {ok: false, reason: `Unexpected ${what}, expected ${expected}`}
@@ -53,9 +58,13 @@ export function parseQuantity<K extends QuantityKind>(text: string, kinds: reado
   }
 }
 
-function findUnit<K extends QuantityKind>(spelling: string, kinds: readonly K[]): Unit<K> | undefined {
+function findUnit<K extends QuantityKind>(
+  spelling: string,
+  kinds: readonly K[],
+  known: readonly Unit[],
+): Unit<K> | undefined {
   for (const kind of kinds) {
-    for (const unit of units) {
+    for (const unit of known) {
       const read: readonly string[] = unit.alsoRead
       if (unit.kind === kind && (unit.symbol === spelling || read.includes(spelling))) return {...unit, kind}
     }
@@ -63,8 +72,8 @@ function findUnit<K extends QuantityKind>(spelling: string, kinds: readonly K[])
   return undefined
 }
 
-function expectationOf(kinds: readonly QuantityKind[]): string {
-  const symbols = units.filter((unit) => kinds.includes(unit.kind)).map((unit) => unit.symbol)
+function expectationOf(kinds: readonly QuantityKind[], known: readonly Unit[]): string {
+  const symbols = known.filter((unit) => kinds.includes(unit.kind)).map((unit) => unit.symbol)
   const named = symbols.map((symbol) => (symbol === '' ? 'no unit' : `\`${symbol}\``))
   return `a number such as \`3.5\` with one of the units ${named.join(', ')}`
 }
