@@ -2,6 +2,7 @@ import {describe, expect, test} from 'vitest'
 import {tighteningOrder} from '../../../src/calculations/bolted-joints/tightening-order.ts'
 import {tighteningPasses} from '../../../src/calculations/bolted-joints/tightening-passes.ts'
 import {newtonMetres, percent} from '../../../src/quantities/named-units.ts'
+import {crossPatterns, passRules, passTorques} from '../../published-values/tightening-orders.ts'
 
 const counts = Array.from({length: 46}, (_, index) => index + 3)
 
@@ -33,10 +34,35 @@ describe('tightening order', () => {
   )
 
   test.each(counts.filter((bolts) => bolts % 4 === 0))(
-    'the second pair of %d bolts lies at a right angle to the first',
+    'every second pair of %d bolts lies at a right angle to the pair before it',
     (bolts) => {
       const order = tighteningOrder(bolts)
-      expect((((order[2] ?? 0) - (order[0] ?? 0) + bolts) % (bolts / 2)) * (4 / bolts)).toBe(1)
+      for (let index = 0; index < bolts; index += 4) {
+        const between = ((order[index + 2] ?? 0) - (order[index] ?? 0) + bolts) % (bolts / 2)
+        expect(between * (4 / bolts)).toBe(1)
+      }
+    },
+  )
+
+  test.each(crossPatterns)('%d bolts go in the remembered cross pattern %s', (bolts, pattern) => {
+    expect(tighteningOrder(bolts).join('-')).toBe(pattern.replaceAll(' ', '-'))
+  })
+
+  test('the remembered cross patterns hold what they promise themselves', () => {
+    for (const [bolts, pattern] of crossPatterns) {
+      const order = pattern.split(/[- ]/u).map(Number)
+      expect(new Set(order).size).toBe(bolts)
+      for (let index = 0; index < bolts; index += 2)
+        expect(resultant(order.slice(0, index + 2), bolts)).toBeLessThan(1e-9)
+    }
+  })
+
+  test.each(counts.filter((bolts) => bolts % 4 === 2))(
+    'the second pair of %d bolts lies as near to a right angle as there are bolts',
+    (bolts) => {
+      const [first = 0, , second = 0] = tighteningOrder(bolts)
+      const apart = Math.abs(second - first) % (bolts / 2)
+      expect(Math.min(apart, bolts / 2 - apart)).toBe(Math.floor(bolts / 4))
     },
   )
 
@@ -62,9 +88,17 @@ describe('tightening order', () => {
 })
 
 describe('tightening passes', () => {
-  test('205.8 N·m in passes of 30, 60 and 100 % is 61.7, 123.5 and 205.8 N·m', () => {
-    const passes = tighteningPasses(newtonMetres(205.8), [percent(30), percent(60), percent(100)])
-    expect(passes.map((one) => Number(one.si.toFixed(1)))).toEqual([61.7, 123.5, 205.8])
+  test.each(passTorques)('%d N·m at %d %% is %s N·m', (torque, share, printed) => {
+    const passes = tighteningPasses(
+      newtonMetres(torque),
+      [percent(share), percent(100)].slice(share === 100 ? 1 : 0),
+    )
+    expect(passes[0]?.si.toFixed(1)).toBe(printed)
+  })
+
+  test.each(passRules)('shares of $source are accepted and end at the whole', ({shares}) => {
+    const passes = tighteningPasses(newtonMetres(100), shares.map(percent))
+    expect(passes.map((one) => Math.round(one.si))).toEqual(shares)
   })
 
   test('passes that fall or do not end at the whole are refused', () => {
