@@ -21,6 +21,7 @@ import type {Place} from '../messages/place.ts'
 import {printedText, printQuantity} from '../quantities/print-quantity.ts'
 import {type Quantity, quantityOf} from '../quantities/quantity.ts'
 import {calculationSources} from './calculation-sources.ts'
+import {refuseOverstressedBolt} from './refuse-overstressed-bolt.ts'
 import {
   knownValue,
   missingOf,
@@ -143,15 +144,7 @@ function torqueValues(
     )
   }
   const result = compute(joint, rows, utilisation.quantity)
-  if (result.combinedUtilisation.si > utilisation.quantity.si + 1e-6) {
-    addMessage(
-      files,
-      utilisation.place,
-      'no-overstressed-bolt',
-      `Unexpected combined stress of ${result.combinedUtilisation.si} of the yield stress in joint \`${joint.id}\` of \`${design.id}\`, expected at most ${utilisation.quantity.si}`,
-      {note: 'Lower the utilisation or change the fastener'},
-    )
-  }
+  refuseOverstressedBolt(joint, design, utilisation, result.combinedUtilisation, files)
   const sources = unique([
     ...calculationSources['tightening-torque'].map((source) => ({source})),
     ...sourcesOf(joint, content),

@@ -6,28 +6,38 @@ import {runCheck} from '../../src/commands/check.ts'
 
 const demonstration = fileURLToPath(new URL('../../content', import.meta.url))
 
-/** The demonstration content, copied where a test may spoil it. */
+/** A small content without a fault: one vessel with one pump, one procedure, one row of each kind. */
+export const smallContent = fileURLToPath(new URL('../handbooks/small', import.meta.url))
+
+/** A content folder, copied where a test may spoil it. */
 export interface ChangedContent {
   readonly folder: string
   /** Path of a file of it. */
   path(name: string): string
+  /** Text of a file of it. */
+  read(name: string): string
   /** Puts new words in the place of old ones that stand there; throws when they do not. */
   replace(name: string, old: string | RegExp, words: string): void
   write(name: string, bytes: string | Uint8Array): void
   remove(name: string): void
 }
 
-/** Copies the demonstration content, lets a test spoil it, and removes it afterwards. */
-export async function withChangedContent<T>(run: (content: ChangedContent) => T | Promise<T>): Promise<T> {
+/** Copies a content, the demonstration when none is named, lets a test spoil it, and removes it afterwards. */
+export async function withChangedContent<T>(
+  run: (content: ChangedContent) => T | Promise<T>,
+  from: string = demonstration,
+): Promise<T> {
   const folder = mkdtempSync(join(tmpdir(), 'content-'))
   const path = (name: string): string => join(folder, name)
+  const read = (name: string): string => readFileSync(path(name), 'utf8')
   try {
-    cpSync(demonstration, folder, {recursive: true})
+    cpSync(from, folder, {recursive: true})
     return await run({
       folder,
       path,
+      read,
       replace: (name, old, words) => {
-        const text = readFileSync(path(name), 'utf8')
+        const text = read(name)
         const changed = text.replace(old, () => words)
         if (changed === text)
           throw new Error(`Unexpected \`${name}\` without \`${old}\`, expected it there to be replaced`)
@@ -47,6 +57,7 @@ export async function withChangedContent<T>(run: (content: ChangedContent) => T 
 /** What `check` says about spoiled content: exit status and the lines of errors, paths below the content folder. */
 export async function errorsAfter(
   spoil: (content: ChangedContent) => void,
+  from: string = demonstration,
 ): Promise<{readonly exitStatus: number; readonly errors: readonly string[]; readonly said: string}> {
   return withChangedContent(async (content) => {
     spoil(content)
@@ -63,5 +74,5 @@ export async function errorsAfter(
       errors: said.split('\n').filter((line) => / error /u.test(line)),
       said,
     }
-  })
+  }, from)
 }

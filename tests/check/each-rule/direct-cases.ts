@@ -1,0 +1,66 @@
+import {refuseOverstressedBolt} from '../../../src/compute/refuse-overstressed-bolt.ts'
+import type {ContentFiles} from '../../../src/messages/add-message.ts'
+import type {RuleId} from '../../../src/messages/severities.ts'
+import {checkFiles} from '../../../src/publish/check-files.ts'
+import {quantityOf} from '../../../src/quantities/quantity.ts'
+import {design, designText} from '../library-for-tests.ts'
+import {placeIn} from '../messages-for-tests.ts'
+
+/** A rule that no short text of the content reaches: its function is asked with the two twins. */
+export interface DirectCase {
+  readonly rule: RuleId
+  readonly what: string
+  /** Why no text of the small content brings it up. */
+  readonly because: string
+  accepted(files: ContentFiles): void
+  rejected(files: ContentFiles): void
+  /** Place, weight, reason, rule and remedy as printed. */
+  readonly said: string
+}
+
+const vesselFile = 'content/vessels/vessel-s/vessel.yaml:1:1'
+
+function published(path: string, size: number): (files: ContentFiles) => void {
+  return (files) => checkFiles('vessel-s', [{path, bytes: new Uint8Array(size)}], files)
+}
+
+/** Bolts of a joint that allows seventy per cent of the yield stress, under a combined stress. */
+function stressed(share: number): (files: ContentFiles) => void {
+  return (files) => {
+    const whole = design()
+    const [joint] = whole.joints
+    if (joint?.utilisation.kind !== 'known')
+      throw new Error('Unexpected design without a joint, expected one')
+    refuseOverstressedBolt(joint, whole, joint.utilisation, quantityOf('ratio', share), files)
+  }
+}
+
+const longPath = `${'a'.repeat(40)}/${'b'.repeat(40)}/${'c'.repeat(14)}.html`
+
+/** The rules that are asked at their function. */
+export const directCases: readonly DirectCase[] = [
+  {
+    rule: 'no-overstressed-bolt',
+    what: 'bolts that bear more than the design allows',
+    because: 'the torque is computed from the utilisation, so that both agree for every joint of content',
+    accepted: stressed(0.7),
+    rejected: stressed(0.71),
+    said: `content/${placeIn(designText, '70 %', 'designs/design-a.yaml')} error Unexpected combined stress of \`71.00 %\` of the yield stress in joint \`hub-bolts\` of \`design-a\`, expected at most \`70 %\` no-overstressed-bolt\n    mend: Lower the utilisation or change the fastener\n`,
+  },
+  {
+    rule: 'no-long-path',
+    what: 'a path that breaks when the folder is copied deep',
+    because: 'ids of forty letters come to paths of ninety',
+    accepted: published(longPath.replace('cc', 'c'), 1),
+    rejected: published(longPath, 1),
+    said: `${vesselFile} error Unexpected path \`${longPath}\` of 101 characters, expected at most 100 no-long-path\n    mend: Shorten the id it is made from\n`,
+  },
+  {
+    rule: 'no-heavy-page',
+    what: 'a page that an old PC shows slowly',
+    because: 'a page of one byte too many cannot be written by an author',
+    accepted: published('p/1p/ring-check.html', 150_000),
+    rejected: published('p/1p/ring-check.html', 150_001),
+    said: `${vesselFile} error Unexpected size of 150001 bytes of \`p/1p/ring-check.html\`, expected at most 150000 no-heavy-page\n    mend: Split the procedure or the table\n`,
+  },
+]

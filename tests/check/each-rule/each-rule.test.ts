@@ -1,0 +1,60 @@
+import {describe, expect, test} from 'vitest'
+import type {ContentFiles} from '../../../src/messages/add-message.ts'
+import {printMessages} from '../../../src/messages/print-messages.ts'
+import {severities} from '../../../src/messages/severities.ts'
+import {directCases} from './direct-cases.ts'
+import {gateCases} from './gate-cases.ts'
+import {languageCases} from './language-cases.ts'
+import {laterCases} from './later-cases.ts'
+import {readingCases} from './reading-cases.ts'
+import {referenceCases} from './reference-cases.ts'
+import {toldAfter, unchanged} from './rule-case.ts'
+import {shapeCases} from './shape-cases.ts'
+
+const cases = [
+  ...readingCases,
+  ...shapeCases,
+  ...referenceCases,
+  ...languageCases,
+  ...gateCases,
+  ...laterCases,
+]
+
+const words = {'stops-the-build': 'error', warns: 'warning', informs: 'information'} as const
+
+test('the small content is without a fault', async () => {
+  expect(await toldAfter(unchanged)).toEqual({stops: false, said: '', places: []})
+})
+
+test('every rule that there is has its two twins here', () => {
+  const told = new Set([...cases, ...directCases].map((one) => one.rule))
+  expect([...told].sort()).toEqual(Object.keys(severities).sort())
+})
+
+describe('of two twins of the small content, one is accepted and one is told', () => {
+  test.each(cases.map((one) => [one.rule, one.what, one] as const))('%s: %s', async (rule, _what, one) => {
+    expect((await toldAfter(one.accepted)).said).toBe('')
+    const {stops, said, places} = await toldAfter(one.rejected, one.see ? [one.at, one.see] : [one.at])
+    const [at, see] = places
+    expect(said).toBe(
+      [
+        `${at} ${words[severities[rule]]} ${one.reason} ${rule}\n`,
+        `    mend: ${one.mend}\n`,
+        ...(see ? [`    see: ${see}\n`] : []),
+      ].join(''),
+    )
+    expect(stops).toBe(severities[rule] === 'stops-the-build')
+  })
+})
+
+describe('of two twins that a rule is asked about, one is accepted and one is told', () => {
+  test.each(directCases.map((one) => [one.rule, one.what, one] as const))('%s: %s', (_rule, _what, one) => {
+    const saidOf = (ask: (files: ContentFiles) => void): string => {
+      const files: ContentFiles = new Map()
+      ask(files)
+      return printMessages(files, 'content')
+    }
+    expect(saidOf(one.accepted)).toBe('')
+    expect(saidOf(one.rejected)).toBe(one.said)
+  })
+})

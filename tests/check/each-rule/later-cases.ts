@@ -1,0 +1,75 @@
+import {all, type Change, type RuleCase, replaced} from './rule-case.ts'
+
+const design = 'designs/design-s.yaml'
+const job = 'jobs/ring-service.yaml'
+const vessel = 'vessels/vessel-s/vessel.yaml'
+const procedure = 'procedures/ring-check.md'
+
+/** A second procedure of the job. */
+function procedureNamed(id: string): Change {
+  return all(
+    (content) =>
+      content.write(`procedures/${id}.md`, content.read(procedure).replace('id: ring-check', `id: ${id}`)),
+    replaced(job, '[ring-check]', `[ring-check, ${id}]`),
+  )
+}
+
+/** Rules of computing and of publishing, which see what content comes to. */
+export const laterCases: readonly RuleCase[] = [
+  {
+    rule: 'no-dry-torque',
+    what: 'a joint that says nothing of its lubrication',
+    accepted: replaced(design, 'utilisation: 80 %', 'utilisation: 70 %'),
+    rejected: replaced(design, /^ +lubrication: .*\n/mu, ''),
+    at: [design, 'id: hub-bolts'],
+    reason:
+      'Unexpected joint `hub-bolts` without a lubrication state, expected `lubrication:` with the id of a row of tables/friction.csv',
+    mend: 'Say how threads and head are lubricated: the torque for a dry bolt breaks a lubricated one',
+  },
+  {
+    rule: 'no-missing-table-row',
+    what: 'a bolt that a table does not hold',
+    accepted: replaced(design, 'thread: M12', 'thread: M10'),
+    rejected: replaced(design, 'head: hexagon', 'head: socket'),
+    at: [design, 'M12'],
+    reason: 'Unexpected socket head of `M12` that tables/bolt-heads.csv does not hold, expected a row for it',
+    mend: 'Add the row with its source to tables/bolt-heads.csv, or choose another fastener; nothing is read beyond the table',
+  },
+  {
+    rule: 'no-uncomputable-value',
+    what: 'a figure that nobody knows under a computed one',
+    accepted: replaced(design, 'renewal: 1.20 mm diametral', 'renewal: 1.10 mm diametral'),
+    rejected: replaced(
+      design,
+      'renewal: 1.20 mm diametral',
+      'renewal: {value: not known, reason: no drawing}',
+    ),
+    at: [design, 'not known'],
+    reason:
+      'Unexpected gap, expected renewal clearance of the lower wear ring (no drawing) to compute `lower-ring.renewal` of `vessel-s/1p`',
+    mend: 'The page prints NOT KNOWN until it is measured and reported',
+  },
+  {
+    rule: 'no-superseded-source',
+    what: 'a value that stands on a superseded book',
+    accepted: replaced(
+      design,
+      'value: 186 kg',
+      'value: {value: 186 kg, status: as-built, source: demo-data}',
+    ),
+    rejected: replaced(design, 'value: 186 kg', 'value: {value: 186 kg, status: as-built, source: old-data}'),
+    at: ['sources.yaml', '{id: old-data'],
+    reason: 'Unexpected superseded source `old-data` under 1 values, expected a current one',
+    mend: 'Move the values to `demo-data`, or accept it in writing',
+  },
+  {
+    rule: 'no-name-clash',
+    what: 'a procedure and a job that come to one file',
+    accepted: procedureNamed('service-ring-job'),
+    rejected: procedureNamed('job-ring-service'),
+    at: [vessel],
+    reason:
+      'Unexpected second file `p/1p/job-ring-service.html` beside `p/1p/job-ring-service.html`, expected names that differ by more than capitals',
+    mend: 'Rename the position, procedure or job',
+  },
+]
