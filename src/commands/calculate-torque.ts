@@ -1,10 +1,6 @@
 import {coarseThread} from '../calculations/bolted-joints/coarse-threads.ts'
-import {
-  classSources,
-  headSources,
-  hexagonHead,
-  yieldStressOf,
-} from '../calculations/bolted-joints/hexagon-heads.ts'
+import {headSources, hexagonHead} from '../calculations/bolted-joints/hexagon-heads.ts'
+import {classSources, yieldStressOf} from '../calculations/bolted-joints/property-classes.ts'
 import {
   type TorqueEdition,
   tighteningTorque,

@@ -217,11 +217,12 @@ export const stainlessRows: readonly TorqueRow[] = [
   {thread: 'M10', propertyClass: '70', friction: 0.3, preload: '15.8', torque: '59'},
 ]
 
-/** Edition of 1986: total friction 0.14, torque in N·m for 8.8, 10.9, 12.9; read in a machine manual's reprint, rounded irregularly. */
+/** Edition of 1986: total friction 0.14, torque in N·m for 8.8, 10.9, 12.9; read in a machine manual's reprint, rounded to 1 below 100 and to 5 or 10 above. */
 export const rowsOf1986: readonly (readonly [string, number, number, number])[] = [
   ['M8', 25, 36, 43],
   ['M10', 49, 72, 84],
   ['M12', 85, 125, 145],
+  ['M14', 135, 200, 235],
   ['M16', 210, 310, 365],
   ['M18', 300, 430, 500],
   ['M20', 425, 610, 710],
