@@ -8,6 +8,7 @@ import {pressureHoldNote} from '../calculations/gas/pressure-hold.ts'
 import {purgeUpperBoundNote} from '../calculations/gas/purge-upper-bound.ts'
 import {tightnessHoldTimeNote} from '../calculations/gas/tightness-hold-time.ts'
 import {runPressureHold, runPurgeUpperBound, runTightnessHoldTime} from './calculate-gas.ts'
+import {oilCalculations} from './calculate-oil.ts'
 import {type CalculationRun, quantityLine} from './calculate-result.ts'
 import {runTighteningTorque} from './calculate-torque.ts'
 import type {CalculationWords} from './calculate-words.ts'
@@ -65,9 +66,10 @@ const singleCalculations: readonly ListedCalculation[] = [
 ]
 
 /** All calculations, sorted by name. */
-export const listedCalculations: readonly ListedCalculation[] = [...singleCalculations].sort((a, b) =>
-  a.note.name < b.note.name ? -1 : 1,
-)
+export const listedCalculations: readonly ListedCalculation[] = [
+  ...singleCalculations,
+  ...oilCalculations,
+].sort((a, b) => (a.note.name < b.note.name ? -1 : 1))
 
 function runAnnulusVolume(words: CalculationWords): CalculationRun {
   const volume = annulusVolume({

@@ -207,10 +207,7 @@ describe('a calculation as data', () => {
 
 describe('a wrong call', () => {
   test.each<[readonly string[], string]>([
-    [
-      ['presure-hold'],
-      'Unexpected calculation `presure-hold`, expected `pressure-hold` or another of annulus',
-    ],
+    [['presure-hold'], 'Unexpected calculation `presure-hold`, expected `pressure-hold` or another of '],
     [['annulus-volume', 'outr=150mm'], 'Unexpected `outr=150mm`, expected `outer=…` or another of outer'],
     [['annulus-volume', 'outer'], 'Unexpected `outer`, expected `outer=…`'],
     [[...torque, 'friction=0.1'], 'Unexpected second `friction=0.1`, expected `friction=` once'],

@@ -1,9 +1,11 @@
+import {oilCalls} from './example-calls-oil.ts'
+
 /**
  * Words of one call of each calculation that succeeds, by the name of the calculation.
  *
  * Each family of calculations gives its own list from a file `example-calls-<family>.ts`.
  */
-export const exampleCalls: ReadonlyMap<string, readonly string[]> = new Map([
+export const exampleCalls: ReadonlyMap<string, readonly string[]> = new Map<string, readonly string[]>([
   ['annulus-volume', ['outer=150mm', 'inner=100mm', 'length=1m']],
   ['clearance', ['bores=200.5mm', 'hubs=200mm']],
   [
@@ -24,4 +26,5 @@ export const exampleCalls: ReadonlyMap<string, readonly string[]> = new Map([
       'allowed-leak=10 ml/min',
     ],
   ],
+  ...oilCalls,
 ])
