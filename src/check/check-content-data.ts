@@ -1,14 +1,15 @@
 import type {z} from 'zod'
-import {valueGroups} from '../handbook-model/computed.ts'
-import type {Content, Tables} from '../handbook-model/content.ts'
 import type {Reference} from '../handbook-model/datum.ts'
-import type {Office} from '../handbook-model/office-content.ts'
+import type {Symptom} from '../handbook-model/office-content.ts'
 import type {ContentSources} from '../handbook-model/sources.ts'
-import type {Design, Vessel} from '../handbook-model/vessel-content.ts'
+import type {Vessel} from '../handbook-model/vessel-content.ts'
 import {addMessage, type ContentFiles, stopsTheBuild} from '../messages/add-message.ts'
 import type {Place} from '../messages/place.ts'
-import {faultyFiles, type KnownIds, knownIds} from './known-ids.ts'
-import {expectedWord} from './nearest-word.ts'
+import {checkDesigns} from './check-designs.ts'
+import {parseCondition} from './conditions/parse-condition.ts'
+import type {ContentData} from './content-data.ts'
+import {byId, type Identified, refersTo} from './identity.ts'
+import {faultyFiles, knownIds} from './known-ids.ts'
 import {checkShape} from './shapes/check-shape.ts'
 import {designShape} from './shapes/design-shape.ts'
 import {
@@ -16,6 +17,7 @@ import {
   jobShape,
   partsShape,
   sourcesShape,
+  symptomsShape,
   termsShape,
   toolsShape,
 } from './shapes/library-shapes.ts'
@@ -23,19 +25,7 @@ import {officeShape} from './shapes/office-shape.ts'
 import {checkTables, keyColumns} from './shapes/table-shapes.ts'
 import {vesselShape} from './shapes/vessel-shape.ts'
 import {sourceReferences} from './source-references.ts'
-import {noUnusualDesignValue, noUnusualVesselValue} from './usual-windows.ts'
-
-/** Everything of the content but its procedures; `office` is undefined when it could not be read. */
-export type ContentData = Omit<Content, 'procedures' | 'office'> & {
-  readonly office: Office | undefined
-  /** Files whose definitions could not be used. */
-  readonly faulty: ReadonlySet<string>
-}
-
-interface Identified {
-  readonly id: string
-  readonly place: Place
-}
+import {noUnusualVesselValue} from './usual-windows.ts'
 
 /** Checks shapes, identity and references of the YAML and CSV content; every fault is a message. */
 export function checkContentData(sources: ContentSources, files: ContentFiles): ContentData {
@@ -52,6 +42,10 @@ export function checkContentData(sources: ContentSources, files: ContentFiles): 
       {note: `Write ${path}`},
     )
     return undefined
+  }
+  const optional = <T>(path: string, shape: z.ZodType<T>): T | undefined => {
+    const node = sources.yaml.get(path)
+    return node && checkShape(node, shape, files)
   }
   const many = <T extends Identified>(folder: string, shape: z.ZodType<T>): ReadonlyMap<string, T> => {
     const paths = [...sources.yaml.keys()].filter(
@@ -79,6 +73,7 @@ export function checkContentData(sources: ContentSources, files: ContentFiles): 
     tools: byId(one('tools.yaml', toolsShape)?.tools ?? [], files),
     parts: byId(one('parts.yaml', partsShape)?.parts ?? [], files),
     terms: byId(one('terms.yaml', termsShape)?.terms ?? [], files),
+    symptoms: symptomsOf(optional('symptoms.yaml', symptomsShape)?.symptoms ?? [], files),
     tables,
   }
   refuseStrayFiles(sources, files)
@@ -86,6 +81,28 @@ export function checkContentData(sources: ContentSources, files: ContentFiles): 
   checkDesigns(data, tables, files)
   checkReferences(data, sources, files)
   return data
+}
+
+/** Symptoms with their conditions parsed; a cause leads to a procedure or says what to do instead. */
+function symptomsOf(
+  written: readonly (Omit<Symptom, 'when'> & {readonly when?: Reference})[],
+  files: ContentFiles,
+): readonly Symptom[] {
+  byId(written, files)
+  return written.map(({when, ...symptom}) => {
+    for (const cause of symptom.causes) {
+      if (cause.procedures.length > 0 || cause.advice) continue
+      addMessage(
+        files,
+        cause.place,
+        'no-missing-key',
+        `Unexpected cause of symptom \`${symptom.id}\` that leads nowhere, expected \`procedures:\` or \`advice:\``,
+        {note: 'Name the procedure that finds or mends it, or say what to do'},
+      )
+    }
+    const condition = when && parseCondition(when.id, when.place, files)
+    return {...symptom, ...(condition ? {when: condition} : {})}
+  })
 }
 
 function isNothing({yaml, csv, markdown}: ContentSources): boolean {
@@ -179,24 +196,6 @@ function nameFits(item: Identified, path: string, files: ContentFiles): void {
   )
 }
 
-/** A map by id in sorted order; a second entry of an id is a message that points at the first. */
-export function byId<T extends Identified>(items: readonly T[], files: ContentFiles): ReadonlyMap<string, T> {
-  const found = new Map<string, T>()
-  for (const item of items) {
-    const first = found.get(item.id)
-    if (first)
-      addMessage(
-        files,
-        item.place,
-        'no-duplicate-id',
-        `Unexpected second \`${item.id}\`, expected each id once`,
-        {cause: first.place, note: 'Rename one of the two'},
-      )
-    else found.set(item.id, item)
-  }
-  return new Map([...found].sort(([a], [b]) => (a < b ? -1 : 1)))
-}
-
 const knownFile =
   /^(office|sources|terms|tools|parts|symptoms|approvals|changes)\.yaml$|^(cautions|designs|jobs)\/[^/]+\.yaml$|^vessels\/[^/]+\/(vessel\.yaml|history\/[^/]+\.yaml)$/u
 
@@ -212,73 +211,6 @@ function refuseStrayFiles(sources: ContentSources, files: ContentFiles): void {
       {note: 'Move the file to its folder or out of the content'},
     )
   }
-}
-
-/** Reports a reference that leads nowhere, with the nearest id. */
-export function refersTo(reference: Reference, known: KnownIds, what: string, files: ContentFiles): boolean {
-  if (known.has(reference.id)) return true
-  addMessage(
-    files,
-    reference.place,
-    'no-undefined-reference',
-    `Unexpected \`${reference.id}\`, ${expectedWord(reference.id, known.keys(), `the id of a ${what}`)}`,
-    {note: `Write the id of a ${what} that exists, or add it`},
-  )
-  return false
-}
-
-function checkDesigns(data: ContentData, tables: Tables, files: ContentFiles): void {
-  const rows = (name: string, ids: readonly string[]): KnownIds =>
-    knownIds(new Set(ids), `tables/${name}.csv`, data.faulty)
-  const threads = rows(
-    'threads',
-    tables.threads.rows.map((row) => row.size),
-  )
-  const classes = rows(
-    'property-classes',
-    tables.propertyClasses.rows.map((row) => row.id),
-  )
-  const frictions = rows(
-    'friction',
-    tables.friction.rows.map((row) => row.id),
-  )
-  const parts = knownIds(data.parts, 'parts.yaml', data.faulty)
-  for (const design of data.designs.values()) {
-    for (const joint of design.joints) {
-      refersTo(joint.thread, threads, 'row of tables/threads.csv', files)
-      refersTo(joint.propertyClass, classes, 'row of tables/property-classes.csv', files)
-      if (joint.lubrication) refersTo(joint.lubrication, frictions, 'row of tables/friction.csv', files)
-    }
-    noUnusualDesignValue(design, files)
-    if (design.lowering) {
-      refersTo(design.lowering.thread, threads, 'row of tables/threads.csv', files)
-      refersTo(design.lowering.lubrication, frictions, 'row of tables/friction.csv', files)
-      refersTo(design.lowering.mass, masses(design), 'mass of this design', files)
-    }
-    for (const lift of design.lifts) refersTo(lift.mass, masses(design), 'mass of this design', files)
-    for (const {part} of [...design.seals, ...design.oRings]) refersTo(part, parts, 'part', files)
-    const withValues = [...design.joints, ...design.rings, ...design.lifts, ...design.seals, ...design.oRings]
-    byId(withValues, files)
-    for (const one of withValues) refuseGroupName(one, files)
-    for (const named of [design.limits, design.masses, design.settings, design.ratings, design.geometry])
-      byId<Identified>(named, files)
-  }
-}
-
-function masses(design: Design): KnownIds {
-  return new Set(design.masses.map((one) => one.id))
-}
-
-/** `oil.volume` is the value of the group `oil`; a joint of that name would take its place. */
-function refuseGroupName(item: Identified, files: ContentFiles): void {
-  if (!valueGroups.some((group) => group === item.id)) return
-  addMessage(
-    files,
-    item.place,
-    'no-bad-id',
-    `Unexpected id \`${item.id}\`, expected one that names no group of values`,
-    {note: `These names are taken: ${valueGroups.join(', ')}`},
-  )
 }
 
 function checkReferences(data: ContentData, sources: ContentSources, files: ContentFiles): void {

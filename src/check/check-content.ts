@@ -2,18 +2,22 @@ import type {Content} from '../handbook-model/content.ts'
 import type {Procedure} from '../handbook-model/procedure.ts'
 import type {ContentSources} from '../handbook-model/sources.ts'
 import {type ContentFiles, stopsTheBuild} from '../messages/add-message.ts'
-import {byId, type ContentData, checkContentData, refersTo} from './check-content-data.ts'
+import {checkContentData} from './check-content-data.ts'
+import type {ContentData} from './content-data.ts'
+import {byId, refersTo} from './identity.ts'
 import {isWhole, knownIds} from './known-ids.ts'
 import {parseProcedure} from './procedures/parse-procedure.ts'
 import {knownValueIds} from './rules/known-value-ids.ts'
 import {noIncompleteCaution} from './rules/no-incomplete-caution.ts'
 import {noMissingIsolationPoint} from './rules/no-missing-isolation-point.ts'
+import {noScopeMix} from './rules/no-scope-mix.ts'
 import {noUncautionedHazard} from './rules/no-uncautioned-hazard.ts'
 import {noUndefinedReference} from './rules/no-undefined-reference.ts'
 import {noMixedReadings, noUnitMix} from './rules/no-unit-mix.ts'
 import {
   factValuesOf,
   noUndeclaredFact,
+  noUndeclaredFactIn,
   noUndeclaredFactValue,
   noUnidentifiedFact,
 } from './rules/no-unknown-fact.ts'
@@ -74,6 +78,7 @@ function checkRules(data: ContentData, {procedures, allRead}: ParsedProcedures, 
     noUncautionedHazard(procedure, data.cautions, reactiveCargo, files)
     noUnlimitedReading(procedure, data.tools, files)
     noMixedReadings(procedure, files)
+    noScopeMix(procedure, files)
     noUnwitnessedHold(procedure, files)
     if (factsWhole) noUndeclaredFact(procedure, facts, files)
     for (const design of designs) noUnitMix(procedure, design, files)
@@ -81,6 +86,11 @@ function checkRules(data: ContentData, {procedures, allRead}: ParsedProcedures, 
   for (const job of data.jobs.values()) {
     for (const reference of job.procedures) refersTo(reference, knownProcedures, 'procedure', files)
     if (job.procedures.every(({id}) => procedures.has(id))) noUnrestoredIsolation(job, procedures, files)
+  }
+  for (const symptom of data.symptoms) {
+    if (symptom.when && factsWhole) noUndeclaredFactIn([symptom.when], facts, files)
+    for (const cause of symptom.causes)
+      for (const reference of cause.procedures) refersTo(reference, knownProcedures, 'procedure', files)
   }
   if (isWhole('jobs/', faulty)) noJoblessIsolation(procedures, data.jobs, files)
   checkDesigns(data, facts, files)

@@ -1,5 +1,6 @@
 import type {Datum} from '../handbook-model/datum.ts'
-import type {Design, Vessel} from '../handbook-model/vessel-content.ts'
+import type {Design} from '../handbook-model/design-content.ts'
+import type {Vessel} from '../handbook-model/vessel-content.ts'
 import {addMessage, type ContentFiles} from '../messages/add-message.ts'
 import type {QuantityKind} from '../quantities/quantity.ts'
 

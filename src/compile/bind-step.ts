@@ -18,6 +18,7 @@ import type {
 } from '../handbook-model/procedure.ts'
 import {bindText} from './bind-text.ts'
 import {boundFigure} from './bound-figure.ts'
+import {cargoLines, entryLimitLines} from './cargo-and-entry.ts'
 import {boundCautions, type CautionNumbers} from './caution-numbers.ts'
 import {found, type PumpDesk, pumpValue} from './desk.ts'
 import {isolationLines} from './isolation-lines.ts'
@@ -181,6 +182,10 @@ function boundPart(part: StepPart, procedure: Procedure, desk: PumpDesk): readon
       )
       return [{kind: 'identify', fact: fact.title.en, choices: fact.values.map((value) => value.title.en)}]
     }
+    case 'cargo-table':
+      return [{kind: 'cargo-table', cargoes: cargoLines(desk)}]
+    case 'entry-limits':
+      return [{kind: 'entry-limits', limits: entryLimitLines(desk)}]
     case 'tally':
       return [{kind: 'tally', id: elementId(procedure.id, part.id), what: part.what}]
     default:
@@ -236,6 +241,12 @@ function formulaWords(reading: DerivedReading, procedure: Procedure): string {
       return wordsEn.clearance(titles)
     case 'smallest-gap':
       return wordsEn.smallestGap(titles)
+    case 'spread':
+      return wordsEn.spread(titles)
+    case 'hourly-rate':
+      return wordsEn.hourlyRate(titles)
+    case 'curve-share':
+      return wordsEn.curveShare(titles)
     default:
       return wordsEn.correctedDrop(titles)
   }

@@ -31,7 +31,7 @@ export function bindText(text: RichText, desk: PumpDesk): BoundText {
         return {
           kind: 'link',
           text: inline.label === '' ? procedure.title : inline.label,
-          path: procedurePath(desk.position.id, procedure.id),
+          path: procedurePath(procedure, desk),
         }
       }
       case 'term': {

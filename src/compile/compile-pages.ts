@@ -9,7 +9,8 @@ import {filesOfPump, unique} from './made-from.ts'
 import {positionPath, startPath} from './page-paths.ts'
 import {planTanks} from './plan-tanks.ts'
 import {positionPage} from './position-page.ts'
-import {procedurePage} from './procedure-page.ts'
+import {procedureLine, procedurePage} from './procedure-page.ts'
+import {symptomsPage} from './symptoms-page.ts'
 import {proceduresOf} from './used-in.ts'
 import {positionValuesPage, torquesPage, valuesPage} from './values-pages.ts'
 import {wordsEn} from './words-en.ts'
@@ -29,6 +30,7 @@ export function compilePages(content: Content, values: ComputedValues, vesselId:
   )
   const pages: readonly Page[] = [
     startPage(vessel, desks, content),
+    ...sharedPages(desks),
     ...desks.flatMap(pagesOfPump),
     valuesPage(desks),
     cautionsPage(desks),
@@ -43,11 +45,26 @@ export function compilePages(content: Content, values: ComputedValues, vesselId:
 function pagesOfPump(desk: PumpDesk): readonly Page[] {
   return [
     positionPage(desk),
-    ...proceduresOf([desk]).map((procedure) => procedurePage(procedure, desk)),
+    ...proceduresOf([desk])
+      .filter((procedure) => procedure.scope === 'position')
+      .map((procedure) => procedurePage(procedure, desk)),
+    ...(desk.content.symptoms.length > 0 ? [symptomsPage(desk)] : []),
     ...[...desk.content.jobs.values()].map((job) => jobPage(job, desk)),
     positionValuesPage(desk),
     torquesPage(desk),
   ]
+}
+
+/** Procedures that say the same on every pump of the ship or of a design: one page each. */
+function sharedPages(desks: readonly PumpDesk[]): readonly Page[] {
+  const ofDesigns = desks.filter(
+    (desk, index) => desks.findIndex((one) => one.design.id === desk.design.id) === index,
+  )
+  return proceduresOf(desks).flatMap((procedure) => {
+    if (procedure.scope === 'position') return []
+    const served = procedure.scope === 'vessel' ? desks.slice(0, 1) : ofDesigns
+    return served.map((desk) => procedurePage(procedure, desk))
+  })
 }
 
 function vesselHead(vessel: Vessel, content: Content): VesselHead {
@@ -94,6 +111,9 @@ function startPage(vessel: Vessel, desks: readonly PumpDesk[], content: Content)
       purpose: job.purpose.en,
       interval: job.interval.en,
     })),
+    procedures: proceduresOf(desks).flatMap((procedure) =>
+      procedure.scope === 'vessel' && desks[0] ? [procedureLine(procedure, desks[0])] : [],
+    ),
     safety: wordsEn.safety,
     particulars: [
       {label: wordsEn.particulars.hullNumber, text: vessel.hullNumber},

@@ -1,5 +1,6 @@
+import type {Design} from '../handbook-model/design-content.ts'
 import type {FactDeclaration} from '../handbook-model/office-content.ts'
-import type {Design, Position, Vessel} from '../handbook-model/vessel-content.ts'
+import type {Position, Vessel} from '../handbook-model/vessel-content.ts'
 import type {Facts} from './decide-condition.ts'
 
 /**

@@ -59,6 +59,8 @@ function filesOfStep(step: Step, desk: PumpDesk): readonly string[] {
     ...step.parts.flatMap((part) => {
       if (part.kind === 'note') return filesOfText(part.text, desk)
       if (part.kind === 'alternatives') return part.items.flatMap((item) => filesOfText(item.text, desk))
+      if (part.kind === 'cargo-table')
+        return desk.content.tables.cargoes.rows.slice(0, 1).map((row) => row.place.path)
       return part.kind === 'reading'
         ? [found(desk.content.tools.get(part.instrument.id), `tool ${part.instrument.id}`).place.path]
         : []

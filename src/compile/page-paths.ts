@@ -1,5 +1,6 @@
 import {jointValueNames} from '../handbook-model/computed.ts'
 import type {PageLink} from '../handbook-model/pages.ts'
+import type {Procedure} from '../handbook-model/procedure.ts'
 
 /** The start page; this and all paths here lie below the vessel folder. */
 export const startPath = 'index.html'
@@ -21,14 +22,37 @@ export function positionPath(position: string): string {
   return `p/${position}/index.html`
 }
 
-/** Page of a procedure on a pump. */
-export function procedurePath(position: string, procedure: string): string {
-  return `p/${position}/${procedure}.html`
+/** What of a pump the address of a procedure page needs. */
+interface PumpOfAddress {
+  readonly vessel: {readonly id: string}
+  readonly design: {readonly id: string}
+  readonly position: {readonly id: string}
+}
+
+/** Page of a procedure: on its pump, or one for all pumps of the design or of the ship. */
+export function procedurePath(procedure: Pick<Procedure, 'id' | 'scope'>, desk: PumpOfAddress): string {
+  const folders = {
+    position: `p/${desk.position.id}`,
+    design: `designs/${desk.design.id}`,
+    vessel: 'ship',
+  }
+  return `${folders[procedure.scope]}/${procedure.id}.html`
+}
+
+/** Id of a procedure page, in words: vessel, then pump or design or `ship`, then the procedure. */
+export function procedurePageId(procedure: Pick<Procedure, 'id' | 'scope'>, desk: PumpOfAddress): string {
+  const middle = {position: desk.position.id, design: desk.design.id, vessel: 'ship'}
+  return `${desk.vessel.id}/${middle[procedure.scope]}/${procedure.id}`
 }
 
 /** Page of a job on a pump. */
 export function jobPath(position: string, job: string): string {
   return `p/${position}/job-${job}.html`
+}
+
+/** Page of the symptoms of a pump. */
+export function symptomsPath(position: string): string {
+  return `p/${position}/symptoms.html`
 }
 
 /** Page that explains the values of a pump. */

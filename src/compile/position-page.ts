@@ -5,7 +5,7 @@ import type {FactValue} from '../handbook-model/vessel-content.ts'
 import {type PumpDesk, positionHead, pumpValue} from './desk.ts'
 import {isolationLines} from './isolation-lines.ts'
 import {filesOfPump, filesOfValue, unique} from './made-from.ts'
-import {jobPath, positionPath, positionValuesPath, torquesPath} from './page-paths.ts'
+import {jobPath, positionPath, positionValuesPath, symptomsPath, torquesPath} from './page-paths.ts'
 import {procedureLine} from './procedure-page.ts'
 import {proceduresOf} from './used-in.ts'
 import {limitLine, valueLine} from './value-line.ts'
@@ -45,6 +45,9 @@ export function positionPage(desk: PumpDesk): PositionPage {
       interval: job.interval.en,
     })),
     procedures: proceduresOf([desk]).map((procedure) => procedureLine(procedure, desk)),
+    ...(content.symptoms.length > 0
+      ? {symptoms: {text: wordsEn.titles.symptoms(position.tag), path: symptomsPath(position.id)}}
+      : {}),
     valuesPages: [
       {text: wordsEn.titles.positionValues(position.tag), path: positionValuesPath(position.id)},
       {text: wordsEn.titles.joints(position.tag), path: torquesPath(position.id)},

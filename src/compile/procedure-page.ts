@@ -5,7 +5,7 @@ import {bindText} from './bind-text.ts'
 import {cautionNumbers} from './caution-numbers.ts'
 import {found, type PumpDesk, positionHead, pumpValue} from './desk.ts'
 import {filesOfProcedure} from './made-from.ts'
-import {partLink, procedurePath, toolLink} from './page-paths.ts'
+import {partLink, procedurePageId, procedurePath, toolLink} from './page-paths.ts'
 import {valueLine} from './value-line.ts'
 import {valuesShown} from './values-shown.ts'
 import {wordsEn} from './words-en.ts'
@@ -20,12 +20,12 @@ export function procedurePage(procedure: Procedure, desk: PumpDesk): ProcedurePa
   return {
     kind: 'procedure',
     head: {
-      id: `${desk.vessel.id}/${desk.position.id}/${procedure.id}`,
-      shownAs: `${desk.position.tag} · ${procedure.title.toLowerCase()}`,
-      path: procedurePath(desk.position.id, procedure.id),
+      id: procedurePageId(procedure, desk),
+      shownAs: `${ownerWords(procedure, desk)} · ${procedure.title.toLowerCase()}`,
+      path: procedurePath(procedure, desk),
       title: procedure.title,
       language: 'en',
-      position: positionHead(desk),
+      ...(procedure.scope === 'position' ? {position: positionHead(desk)} : {}),
       madeFrom: filesOfProcedure(procedure, desk),
     },
     activity: wordsEn.activities[procedure.activity],
@@ -47,6 +47,11 @@ export function procedurePage(procedure: Procedure, desk: PumpDesk): ProcedurePa
     cautionsUsed: numbers.used(),
     valuesUsed: valuesUsed(procedure, desk),
   }
+}
+
+function ownerWords(procedure: Procedure, desk: PumpDesk): string {
+  const owners = {position: desk.position.tag, design: desk.design.title.en, vessel: desk.vessel.name.en}
+  return owners[procedure.scope]
 }
 
 /** Tools of a procedure with their notes. */
@@ -82,7 +87,7 @@ export function partLines(procedure: Procedure, desk: PumpDesk): readonly PartLi
 /** One line for lists of procedures. */
 export function procedureLine(procedure: Procedure, desk: PumpDesk): ProcedureLine {
   return {
-    link: {text: procedure.title, path: procedurePath(desk.position.id, procedure.id)},
+    link: {text: procedure.title, path: procedurePath(procedure, desk)},
     people: wordsEn.people(procedure.people),
     hours: wordsEn.hours(procedure.hours),
     competence: wordsEn.competence[procedure.competence],

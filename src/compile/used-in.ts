@@ -20,7 +20,7 @@ export function stepsWithCaution(caution: string, desks: readonly PumpDesk[]): r
           links.set(id, {
             link: {
               text,
-              path: procedurePath(desk.position.id, procedure.id),
+              path: procedurePath(procedure, desk),
               fragment: elementId(procedure.id, id),
             },
             pumps: 1,
@@ -63,7 +63,7 @@ export function proceduresUsing(
   if (!first) return []
   return proceduresOf(desks)
     .filter(uses)
-    .map((procedure) => ({text: procedure.title, path: procedurePath(first.position.id, procedure.id)}))
+    .map((procedure) => ({text: procedure.title, path: procedurePath(procedure, first)}))
 }
 
 /** Every place of this pump's procedures that shows a value: step, hold point, section, or the page where it stands outside them. */
@@ -76,7 +76,7 @@ export function proceduresShowing(value: string, desk: PumpDesk): readonly PageL
 }
 
 function linkOf({at}: ValueUse, procedure: Procedure, desk: PumpDesk): PageLink {
-  const path = procedurePath(desk.position.id, procedure.id)
+  const path = procedurePath(procedure, desk)
   if (!at) return {text: procedure.title, path}
   const fragment = elementId(procedure.id, at.id)
   if (at.kind === 'step') return {text: wordsEn.atStep(procedure.title, at.number), path, fragment}
@@ -84,8 +84,8 @@ function linkOf({at}: ValueUse, procedure: Procedure, desk: PumpDesk): PageLink 
   return {text: words(procedure.title, at.title), path, fragment}
 }
 
-/** Procedures of a vessel's pumps in order of their ids. */
+/** Procedures of a vessel in order of their ids, whatever they serve. */
 export function proceduresOf(desks: readonly PumpDesk[]): readonly Procedure[] {
   const content: Content | undefined = desks[0]?.content
-  return content ? [...content.procedures.values()].filter((procedure) => procedure.scope === 'position') : []
+  return content ? [...content.procedures.values()] : []
 }

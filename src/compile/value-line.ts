@@ -1,6 +1,6 @@
 import {type ComputedValue, notKnownWords} from '../handbook-model/computed.ts'
+import type {Limit} from '../handbook-model/design-content.ts'
 import type {LimitLine, ValueLine} from '../handbook-model/pages.ts'
-import type {Limit} from '../handbook-model/vessel-content.ts'
 import {found, type PumpDesk, printedValue, pumpValue} from './desk.ts'
 import {valueLink} from './page-paths.ts'
 import {wordsEn} from './words-en.ts'

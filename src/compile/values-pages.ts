@@ -1,4 +1,5 @@
 import type {ComputedValue, TracedInput} from '../handbook-model/computed.ts'
+import type {Design} from '../handbook-model/design-content.ts'
 import type {
   ExplainedInput,
   ExplainedValue,
@@ -7,7 +8,6 @@ import type {
   TorqueLine,
   ValuesPage,
 } from '../handbook-model/pages.ts'
-import type {Design} from '../handbook-model/vessel-content.ts'
 import {found, type PumpDesk, positionHead, printedValue, pumpValue} from './desk.ts'
 import {filesOfPump, filesOfValue, unique} from './made-from.ts'
 import {isJointValue, positionValuesPath, sourceLink, torquesPath, valuesPath} from './page-paths.ts'

@@ -72,6 +72,8 @@ function valuesOfPart(part: StepPart, desk: PumpDesk): readonly string[] {
       return part.limits.flatMap(
         ({id}) => desk.design.limits.find((limit) => limit.id === id)?.value.id ?? [],
       )
+    case 'cargo-table':
+      return [...desk.vessel.cargoes.map(({id}) => `purge.least-${id}`), 'cofferdam.upper-bound']
     case 'figure':
       return part.figure.startsWith('tightening-order:')
         ? [`${part.figure.slice('tightening-order:'.length)}.order`]

@@ -40,6 +40,7 @@ export const wordsEn = {
     start: (vessel: string): string => `Pump handbook of ${vessel}`,
     position: (tag: string): string => `Pump ${tag}`,
     positionValues: (tag: string): string => `Values of pump ${tag}`,
+    symptoms: (tag: string): string => `Symptoms of pump ${tag}`,
     joints: (tag: string): string => `Bolted joints of pump ${tag}`,
     values: 'Torques and clearances',
     cautions: 'Cautions and signal words',
@@ -61,6 +62,11 @@ export const wordsEn = {
   supersededBy: (source: string): string => `superseded by ${source}`,
   clearance: ([ring = '', hub = '']: readonly string[]): string => `mean of ${ring} − mean of ${hub}`,
   smallestGap: ([ring = '', hub = '']: readonly string[]): string => `least ${ring} − greatest ${hub}`,
+  spread: ([reading = '']: readonly string[]): string => `greatest − least of ${reading}`,
+  hourlyRate: ([volume = '', time = '']: readonly string[]): string =>
+    `${volume} divided by ${time} in hours`,
+  curveShare: ([gauge = '', tank = '', height = '', speed = '']: readonly string[]): string =>
+    `H = (${gauge} − ${tank}) · 10.20 m per bar + ${height}; share = 100 · H · (speed of the curve / ${speed})² / head of the curve with the discharge valve closed; fresh water, no flow`,
   correctedDrop: ([p1 = '', p2 = '', t1 = '', t2 = '', b1 = '', b2 = '']: readonly string[]): string =>
     `drop = P1 − P2 · T1 / T2 with P1 = ${p1} + ${b1}, P2 = ${p2} + ${b2}, both in bar absolute; T1 = mean of ${t1}, T2 = mean of ${t2}, both in kelvin (°C + 273.15)`,
   sides: {'not-above': 'not above', 'not-below': 'not below'},
@@ -94,6 +100,8 @@ export const wordsEn = {
   factIsKnown: (fact: string): string => `${fact} is known`,
   notSo: (condition: string): string => `it is not so that ${condition}`,
   joints: {and: ' and ', or: ' or '},
+  noSafeWindow: 'NO SAFE WINDOW: do not lift by pressure, ask the office',
+  cargoHazards: {flammable: 'flammable', waterReactive: 'reacts with water', toxic: 'toxic'},
   missing: (what: readonly string[]): string => `missing: ${what.join('; ')}`,
   atStep: (procedure: string, number: number): string => `${procedure} · step ${number}`,
   atSection: (procedure: string, section: string): string =>

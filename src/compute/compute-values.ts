@@ -1,6 +1,7 @@
 import type {ComputedValue, ComputedValues, PositionValues} from '../handbook-model/computed.ts'
 import type {Content} from '../handbook-model/content.ts'
-import type {Design, Position, Tank, Vessel} from '../handbook-model/vessel-content.ts'
+import type {Design} from '../handbook-model/design-content.ts'
+import type {Position, Tank, Vessel} from '../handbook-model/vessel-content.ts'
 import {addMessage, type ContentFiles} from '../messages/add-message.ts'
 import {cofferdamValues} from './cofferdam-values.ts'
 import {jointValues} from './joint-values.ts'

@@ -15,7 +15,7 @@ import type {
   ThreadRow,
 } from '../handbook-model/content.ts'
 import type {KnownDatum, Origin} from '../handbook-model/datum.ts'
-import type {Design, Joint} from '../handbook-model/vessel-content.ts'
+import type {Design, Joint} from '../handbook-model/design-content.ts'
 import {addMessage, type ContentFiles} from '../messages/add-message.ts'
 import type {Place} from '../messages/place.ts'
 import {printedText, printQuantity} from '../quantities/print-quantity.ts'

@@ -1,6 +1,7 @@
 import type {Content} from '../handbook-model/content.ts'
 import type {Datum} from '../handbook-model/datum.ts'
-import type {Design, Joint, Vessel} from '../handbook-model/vessel-content.ts'
+import type {Design, Joint} from '../handbook-model/design-content.ts'
+import type {Vessel} from '../handbook-model/vessel-content.ts'
 import {addMessage, type ContentFiles} from '../messages/add-message.ts'
 import type {Place} from '../messages/place.ts'
 import type {QuantityKind} from '../quantities/quantity.ts'

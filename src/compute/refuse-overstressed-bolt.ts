@@ -1,5 +1,5 @@
 import type {KnownDatum} from '../handbook-model/datum.ts'
-import type {Design, Joint} from '../handbook-model/vessel-content.ts'
+import type {Design, Joint} from '../handbook-model/design-content.ts'
 import {addMessage, type ContentFiles} from '../messages/add-message.ts'
 import {printedText, printQuantity} from '../quantities/print-quantity.ts'
 import type {Quantity} from '../quantities/quantity.ts'

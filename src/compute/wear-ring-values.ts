@@ -2,7 +2,7 @@ import {diametralFromRadial} from '../calculations/clearances/clearance-sides.ts
 import type {ComputedValue} from '../handbook-model/computed.ts'
 import type {Content} from '../handbook-model/content.ts'
 import type {ClearanceKind, KnownDatum} from '../handbook-model/datum.ts'
-import type {WearRing} from '../handbook-model/vessel-content.ts'
+import type {WearRing} from '../handbook-model/design-content.ts'
 import type {Quantity} from '../quantities/quantity.ts'
 import {
   knownValue,
@@ -51,9 +51,7 @@ function renewalValue(ring: WearRing, content: Content): ComputedValue {
     words: 'design and house rule are both brought to the diameter; the smaller governs',
     formula: ['c diametral = 2·c radial', 'c renewal = min(c design, c house)'],
     inputs: [
-      tracedDatum(
-        {symbol: 'c design', title: 'renewal clearance of the design', datum: ring.renewal},
-      ),
+      tracedDatum({symbol: 'c design', title: 'renewal clearance of the design', datum: ring.renewal}),
       tracedDatum({symbol: 'c house', title: 'house rule', datum: house}),
     ],
     steps:

@@ -1,9 +1,10 @@
 import type {Place} from '../messages/place.ts'
 import type {Quantity, QuantityKind} from '../quantities/quantity.ts'
 import type {Origin} from './datum.ts'
-import type {Caution, Job, Office, Part, Source, Term, Tool} from './office-content.ts'
+import type {Design} from './design-content.ts'
+import type {Caution, Job, Office, Part, Source, Symptom, Term, Tool} from './office-content.ts'
 import type {Procedure} from './procedure.ts'
-import type {Cargo, Design, Vessel} from './vessel-content.ts'
+import type {Cargo, Vessel} from './vessel-content.ts'
 
 /** Product of `check`: the whole content, typed, references proven. Maps are in sorted order of their ids. */
 export interface Content {
@@ -14,6 +15,7 @@ export interface Content {
   readonly cautions: ReadonlyMap<string, Caution>
   readonly procedures: ReadonlyMap<string, Procedure>
   readonly jobs: ReadonlyMap<string, Job>
+  readonly symptoms: readonly Symptom[]
   readonly tools: ReadonlyMap<string, Tool>
   readonly parts: ReadonlyMap<string, Part>
   readonly terms: ReadonlyMap<string, Term>

@@ -1,4 +1,5 @@
 import type {Place} from '../messages/place.ts'
+import type {WrittenCondition} from './condition.ts'
 import type {ClearanceKind, Datum, Localised, Reference} from './datum.ts'
 
 /** office.yaml: who issues the handbook, with which authorities and house limits. */
@@ -148,6 +149,25 @@ export interface Term {
   readonly meaning: Localised
   /** Words that are not used for this thing. */
   readonly notUsed: readonly string[]
+  readonly place: Place
+}
+
+/** symptoms.yaml: what is seen or heard, and where it leads. */
+export interface Symptom {
+  readonly id: string
+  readonly title: Localised
+  readonly when?: WrittenCondition
+  /** In the order in which they are looked for. */
+  readonly causes: readonly SymptomCause[]
+  readonly place: Place
+}
+
+export interface SymptomCause {
+  readonly cause: Localised
+  readonly check: Localised
+  /** Procedures that find or mend it; none only with an advice. */
+  readonly procedures: readonly Reference[]
+  readonly advice?: Localised
   readonly place: Place
 }
 

@@ -84,6 +84,7 @@ export type Page =
   | PositionPage
   | ProcedurePage
   | JobPage
+  | SymptomsPage
   | PositionValuesPage
   | ValuesPage
   | CautionsPage
@@ -102,6 +103,8 @@ export interface StartPage {
     readonly notKnown: number
   }[]
   readonly jobs: readonly {readonly title: string; readonly purpose: string; readonly interval: string}[]
+  /** What serves the whole ship, whatever the pump. */
+  readonly procedures: readonly ProcedureLine[]
   /** Safety stance, one paragraph each. */
   readonly safety: readonly string[]
   readonly particulars: readonly Field[]
@@ -128,6 +131,8 @@ export interface PositionPage {
   readonly isolation: readonly IsolationLine[]
   readonly jobs: readonly JobLine[]
   readonly procedures: readonly ProcedureLine[]
+  /** Absent where the content knows no symptoms. */
+  readonly symptoms?: PageLink
   readonly valuesPages: readonly PageLink[]
 }
 
@@ -305,6 +310,40 @@ export type BoundPart =
   | {readonly kind: 'isolate' | 'restore'; readonly role: string; readonly points: readonly IsolationLine[]}
   | {readonly kind: 'identify'; readonly fact: string; readonly choices: readonly string[]}
   | {readonly kind: 'tally'; readonly id: string; readonly what: readonly string[]}
+  | {readonly kind: 'cargo-table'; readonly cargoes: readonly CargoLine[]}
+  | {readonly kind: 'entry-limits'; readonly limits: readonly EntryLimitLine[]}
+
+/** A figure in a table, with what governs it or what is missing, and the way to its explanation. */
+export interface FigureCell {
+  readonly text: string
+  readonly because: string
+  readonly link: PageLink
+}
+
+/** What a cargo of the vessel's list asks for at this pump. */
+export interface CargoLine {
+  readonly id: string
+  readonly title: string
+  readonly word: SignalWord
+  readonly density: string
+  /** "flammable", "reacts with water", "toxic". */
+  readonly hazards: readonly string[]
+  readonly purgeMedium: string
+  /** Lowest purge pressure that lifts this cargo out of the cofferdam. */
+  readonly least: FigureCell
+  readonly most: FigureCell
+  /** Set where the least lies above the most: the cofferdam is not lifted by pressure. */
+  readonly noWindow: string
+  readonly protection: string
+}
+
+/** A house limit for entry: the permit decides. */
+export interface EntryLimitLine {
+  readonly id: string
+  readonly gas: string
+  readonly limit: string
+  readonly source: string
+}
 
 export interface BoundReading {
   readonly kind: 'reading'
@@ -346,6 +385,26 @@ export interface JobPage {
   readonly asLeft: readonly string[]
   readonly isolation: readonly IsolationLine[]
   readonly cautions: readonly CautionLine[]
+}
+
+/** From what is seen or heard to the procedure that finds or mends it, on one pump. */
+export interface SymptomsPage {
+  readonly kind: 'symptoms'
+  readonly head: PageHead
+  readonly symptoms: readonly SymptomLine[]
+}
+
+export interface SymptomLine {
+  readonly id: string
+  readonly title: string
+  /** Set where nobody knows whether the row is for this pump. */
+  readonly variant?: string
+  readonly causes: readonly {
+    readonly cause: string
+    readonly check: string
+    readonly procedures: readonly PageLink[]
+    readonly advice: string
+  }[]
 }
 
 /** All values of one pump, each explained in full. */

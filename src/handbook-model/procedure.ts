@@ -1,4 +1,5 @@
 import type {Place} from '../messages/place.ts'
+import type {QuantityKind} from '../quantities/quantity.ts'
 import type {WrittenCondition} from './condition.ts'
 import type {Localised, Reference} from './datum.ts'
 import type {LimitSide} from './office-content.ts'
@@ -130,6 +131,8 @@ export type StepPart =
   | {readonly kind: 'isolate' | 'restore'; readonly role: IsolationRoleName; readonly place: Place}
   | {readonly kind: 'identify'; readonly fact: Reference; readonly place: Place}
   | {readonly kind: 'tally'; readonly id: string; readonly what: readonly string[]; readonly place: Place}
+  /** Every cargo of the vessel's list with what it asks for, or the office's limits for entry. */
+  | {readonly kind: 'cargo-table' | 'entry-limits'; readonly place: Place}
 
 export interface Alternative {
   readonly id: string
@@ -156,6 +159,38 @@ export interface Reading {
   readonly when?: WrittenCondition
   readonly place: Place
 }
+
+/** What a derived reading is computed from, in order, and what comes out. */
+export interface Derivation {
+  readonly from: readonly QuantityKind[]
+  readonly result: QuantityKind
+}
+
+/** The calculations that a derived reading may name. */
+export const derivations: ReadonlyMap<string, Derivation> = new Map<string, Derivation>([
+  ['clearance', {from: ['length', 'length'], result: 'diametral-clearance'}],
+  ['smallest-gap', {from: ['length', 'length'], result: 'diametral-clearance'}],
+  [
+    'corrected-drop',
+    {
+      from: [
+        'gauge-pressure',
+        'gauge-pressure',
+        'temperature',
+        'temperature',
+        'absolute-pressure',
+        'absolute-pressure',
+      ],
+      result: 'pressure-difference',
+    },
+  ],
+  ['spread', {from: ['length'], result: 'length'}],
+  ['hourly-rate', {from: ['volume', 'time'], result: 'volume-flow'}],
+  [
+    'curve-share',
+    {from: ['gauge-pressure', 'gauge-pressure', 'length', 'rotational-speed'], result: 'ratio'},
+  ],
+])
 
 /** A reading computed from readings by a named calculation: the clearance from twelve stations. */
 export interface DerivedReading {

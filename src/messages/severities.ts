@@ -31,6 +31,7 @@ export const severities = {
   'no-damaged-ledger': 'stops-the-build',
   // procedure language
   'no-raw-html': 'stops-the-build',
+  'no-scope-mix': 'stops-the-build',
   'no-unknown-directive': 'stops-the-build',
   'no-misplaced-directive': 'stops-the-build',
   'no-unmarked-step': 'stops-the-build',

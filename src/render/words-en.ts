@@ -21,6 +21,7 @@ export const interfaceWords = {
   footer:
     'Supports trained people; replaces no permit, class, flag, port or local rule. The stricter rule wins.',
   cautionAgain: 'in full further up',
+  wholeShip: 'whole ship',
   handBlank: 'sheet ____ of ____',
 } as const
 

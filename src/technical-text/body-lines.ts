@@ -26,6 +26,17 @@ export function bodyLines(page: Page): readonly TechnicalLine[] {
         ...page.asFound.map((text) => ({block: 'as-found', kind: 'measured', text})),
         ...page.asLeft.map((text) => ({block: 'as-left', kind: 'measured', text})),
       ]
+    case 'symptoms':
+      return page.symptoms.flatMap((one) => [
+        {block: one.id, kind: 'symptom', text: one.title},
+        {block: one.id, kind: 'variant', text: one.variant ?? ''},
+        ...one.causes.flatMap((cause) => [
+          {block: one.id, kind: 'cause', text: cause.cause},
+          {block: one.id, kind: 'check', text: cause.check},
+          ...cause.procedures.map(({text}) => ({block: one.id, kind: 'procedure', text})),
+          {block: one.id, kind: 'advice', text: cause.advice},
+        ]),
+      ])
     case 'position-values':
       return explainedLines(page)
     case 'values':

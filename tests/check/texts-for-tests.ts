@@ -1,4 +1,5 @@
-import {type ContentData, checkContentData} from '../../src/check/check-content-data.ts'
+import {checkContentData} from '../../src/check/check-content-data.ts'
+import type {ContentData} from '../../src/check/content-data.ts'
 import type {ContentFiles} from '../../src/messages/add-message.ts'
 import {sourcesFromTexts} from '../../src/read/read-sources.ts'
 import {messagesOf} from '../read/messages-of.ts'

@@ -2,7 +2,7 @@ import {compilePages} from '../../src/compile/compile-pages.ts'
 import type {Content} from '../../src/handbook-model/content.ts'
 import type {HandbookPages, Page} from '../../src/handbook-model/pages.ts'
 import {contentOf, valuesFor} from './content-for-tests.ts'
-import {job, place, to, unknownValue} from './data-for-tests.ts'
+import {at, english, job, place, to, unknownValue} from './data-for-tests.ts'
 import {
   choice,
   derived,
@@ -50,6 +50,8 @@ export const wear = procedure(
           {kind: 'isolate', role: 'pressure', place},
           {kind: 'restore', role: 'heating', place},
           {kind: 'tally', id: 'things', what: ['rags'], place},
+          {kind: 'cargo-table', place},
+          {kind: 'entry-limits', place},
           valuePlate('hub-bolts.passes', equals('backstop', 'fitted')),
           {
             kind: 'note',
@@ -72,9 +74,42 @@ export const wear = procedure(
 export const tightness = procedure('test', [
   section('fill', [hold('nameplate'), step('press', {cautions: uses('gas')})]),
 ])
+export const card = procedure('card', [section('act', [step('call')])], {scope: 'vessel', activity: 'card'})
+const sharedByDesign = procedure('keep', [section('store', [step('cap')])], {scope: 'design'})
 export const content = contentOf({
-  list: [wear, tightness],
+  list: [wear, tightness, card, sharedByDesign],
   jobs: new Map([['service', job('service', ['wear', 'test'])]]),
+  symptoms: [
+    {
+      id: 'drips',
+      title: english('it drips'),
+      causes: [
+        {cause: english('worn'), check: english('measure'), procedures: [to('wear'), to('card')], place},
+        {
+          cause: english('weather'),
+          check: english('look up'),
+          procedures: [],
+          advice: english('wait'),
+          place,
+        },
+      ],
+      place: at('symptoms.yaml'),
+    },
+    {
+      id: 'turns',
+      title: english('it turns back'),
+      when: equals('backstop', 'fitted'),
+      causes: [{cause: english('broken'), check: english('turn'), procedures: [to('wear')], place}],
+      place: at('symptoms.yaml'),
+    },
+    {
+      id: 'never',
+      title: english('not on this pump'),
+      when: equals('cargo-seal', 'none'),
+      causes: [],
+      place: at('symptoms.yaml'),
+    },
+  ],
 })
 
 /** The handbook, on pump 4S without a renewal clearance and a stack length. */

@@ -157,7 +157,14 @@ describe('values of a pump', () => {
   })
 
   test('carry formula, inputs, intermediate results, rounding and sources with their status', () => {
-    const traced = {symbol: 'd', title: 'diameter', printed: '12 mm', origin: 'published, table 1', source: 'standard', place}
+    const traced = {
+      symbol: 'd',
+      title: 'diameter',
+      printed: '12 mm',
+      origin: 'published, table 1',
+      source: 'standard',
+      place,
+    }
     const torque = knownValue('hub-bolts.torque', '62', 'N·m', {
       sources: [{source: 'old', where: 'table 3'}],
       rounding: 'to a whole N·m',

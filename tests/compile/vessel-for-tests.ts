@@ -1,5 +1,5 @@
+import type {Design} from '../../src/handbook-model/design-content.ts'
 import type {
-  Design,
   FactValue,
   IsolationRole,
   Position,
@@ -177,7 +177,7 @@ export const vesselA: Vessel = {
     positionOf('4p', [fact('backstop', 'fitted'), fact('cargo-seal', 'double-lip')]),
     positionOf('4s', [fact('backstop', undefined, 'opened by nobody yet'), fact('cargo-seal', 'single-lip')]),
   ],
-  cargoes: [],
+  cargoes: [to('oil')],
   hydraulics: {
     systemPressure: datum(barGauge(240), '240', 'bar(g)'),
     returnPressure: datum(barGauge(6), '6', 'bar(g)'),

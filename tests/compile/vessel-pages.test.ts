@@ -75,7 +75,12 @@ describe('the page of a pump', () => {
       'no heating coils in this tank',
     ])
     expect(one.jobs.map((line) => line.link.path)).toEqual(['p/4s/job-service.html'])
-    expect(one.procedures.map((line) => line.link.path)).toEqual(['p/4s/wear.html', 'p/4s/test.html'])
+    expect(one.procedures.map((line) => line.link.path)).toEqual([
+      'p/4s/wear.html',
+      'p/4s/test.html',
+      'ship/card.html',
+      'designs/design-a/keep.html',
+    ])
     expect(one.components.map((line) => line.text)).toEqual(['H-4s', 'M-4s'])
   })
 
@@ -133,6 +138,8 @@ describe('sources that a page is made from', () => {
         'designs/design-a.yaml',
         'jobs/service.yaml',
         'office.yaml',
+        'procedures/card.md',
+        'procedures/keep.md',
         'procedures/test.md',
         'procedures/wear.md',
         'sources.yaml',
@@ -153,6 +160,7 @@ describe('sources that a page is made from', () => {
         'procedures/test.md',
         'procedures/wear.md',
         'sources.yaml',
+        'tables/cargoes.csv',
         'terms.yaml',
         'tools.yaml',
         'vessels/vessel-a/vessel.yaml',
@@ -164,6 +172,8 @@ describe('sources that a page is made from', () => {
       files: [
         'designs/design-a.yaml',
         'office.yaml',
+        'procedures/card.md',
+        'procedures/keep.md',
         'procedures/test.md',
         'procedures/wear.md',
         'sources.yaml',
@@ -183,6 +193,8 @@ describe('sources that a page is made from', () => {
         'cautions/gas.yaml',
         'cautions/oil.yaml',
         'office.yaml',
+        'procedures/card.md',
+        'procedures/keep.md',
         'procedures/test.md',
         'procedures/wear.md',
         'sources.yaml',
@@ -194,6 +206,8 @@ describe('sources that a page is made from', () => {
       path: 'tools.html',
       files: [
         'office.yaml',
+        'procedures/card.md',
+        'procedures/keep.md',
         'procedures/test.md',
         'procedures/wear.md',
         'tools.yaml',

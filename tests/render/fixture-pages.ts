@@ -171,6 +171,7 @@ const position: Page = {
     },
   ],
   procedures: [procedureLine],
+  symptoms: link('to-symptoms', 'p/4s/symptoms.html'),
   valuesPages: [link('to-values', 'p/4s/values.html')],
 }
 
@@ -211,8 +212,29 @@ const explained: Page = {
   ],
 }
 
+const symptoms: Page = {
+  kind: 'symptoms',
+  head: head('p/4s/symptoms.html'),
+  symptoms: [
+    {
+      id: 'drips',
+      title: text('symptom-title'),
+      variant: text('symptom-variant'),
+      causes: [
+        {
+          cause: text('symptom-cause'),
+          check: text('symptom-check'),
+          procedures: [link('symptom-way', 'p/4s/wear.html')],
+          advice: text('symptom-advice'),
+        },
+      ],
+    },
+  ],
+}
+
 const start: Page = {
   kind: 'start',
+  procedures: [{...procedureLine, link: link('to-ship', 'ship/card.html')}],
   head: head('index.html'),
   positions: [
     {
@@ -228,8 +250,11 @@ const start: Page = {
   locations: [text('location')],
 }
 
+const {position: _pump, ...headOfShip} = head('ship/card.html')
+const shipCard: Page = {...procedure, head: headOfShip}
+
 /** A handbook of one pump with one page of each kind, every field filled with a text of its own. */
 export const fixture: HandbookPages = {
   vessel,
-  pages: [start, position, procedure, job, explained, ...libraryPages],
+  pages: [start, position, procedure, shipCard, job, symptoms, explained, ...libraryPages],
 }

@@ -3,6 +3,7 @@ import type {
   BoundPart,
   BoundText,
   CautionLine,
+  FigureCell,
   IsolationLine,
   LimitLine,
   PageHead,
@@ -111,6 +112,12 @@ export const points = (name: string): readonly IsolationLine[] => {
   ]
 }
 
+const cell = (id: string): FigureCell => ({
+  text: text(`${id}-text`),
+  because: text(`${id}-because`),
+  link: link(`${id}-text`, 'p/4s/values.html', 'torque'),
+})
+
 /** One part of a step of every kind. */
 export const everyPart: readonly BoundPart[] = [
   {kind: 'note', text: bound('note')},
@@ -165,6 +172,27 @@ export const everyPart: readonly BoundPart[] = [
   {kind: 'restore', role: 'pressure', points: points('restore')},
   {kind: 'identify', fact: text('fact'), choices: [text('fact-a'), text('fact-b')]},
   {kind: 'tally', id: 'things', what: [text('rags'), text('spanners')]},
+  {
+    kind: 'cargo-table',
+    cargoes: [
+      {
+        id: 'cargo',
+        title: text('cargo-title'),
+        word: 'DANGER',
+        density: text('density'),
+        hazards: [text('hazard-a'), text('hazard-b')],
+        purgeMedium: text('purge-medium'),
+        least: cell('least-pressure'),
+        most: cell('most-pressure'),
+        noWindow: text('no-window'),
+        protection: text('cargo-protection'),
+      },
+    ],
+  },
+  {
+    kind: 'entry-limits',
+    limits: [{id: 'oxygen', gas: text('gas'), limit: text('gas-limit'), source: text('gas-source')}],
+  },
 ]
 
 /** Head of a page at a path; below `p/4s/` it names the pump. */

@@ -57,6 +57,7 @@ const editorial: Readonly<Record<Page['kind'], readonly string[]>> = {
     ...ofValue('ratings'),
     ...ofLimit('limits'),
     ...['jobs.interval', 'jobs.purpose'],
+    'symptoms.text',
     ...['procedures.competence', 'procedures.hours', 'procedures.people'],
   ],
   job: [
@@ -67,6 +68,7 @@ const editorial: Readonly<Record<Page['kind'], readonly string[]>> = {
     ...['tools.aboard', 'tools.note', 'tools.size', 'tools.usedIn'],
     ...['procedures.competence', 'procedures.hours', 'procedures.people'],
   ],
+  symptoms: [...ofHead, ...ofPump],
   'position-values': [
     ...ofHead,
     ...ofPump,
@@ -75,9 +77,17 @@ const editorial: Readonly<Record<Page['kind'], readonly string[]>> = {
     ...['number', 'status'].map((one) => `sources.${one}`),
   ],
   values: [...ofHead, ...ofValue('designs.others'), 'designs.title', 'designs.torques.count'],
-  cautions: [...ofHead, 'cautions.caution.again', 'cautions.caution.number', 'cautions.residualRisk', 'words.meaning', 'words.word'],
+  cautions: [
+    ...ofHead,
+    'cautions.caution.again',
+    'cautions.caution.number',
+    'cautions.residualRisk',
+    'words.meaning',
+    'words.word',
+  ],
   start: [
     ...ofHead,
+    ...['procedures.competence', 'procedures.hours', 'procedures.people'],
     ...['jobs.interval', 'jobs.purpose', 'jobs.title', 'locations', 'particulars.label', 'safety'],
     ...['positions.design', 'positions.notKnown', 'positions.serial'],
   ],

@@ -40,6 +40,8 @@ const attributes = {
     restore: ['*role'],
     identify: ['*fact'],
     tally: ['*id', '*what'],
+    'cargo-table': [],
+    'entry-limits': [],
     'hold-point': ['*id', '*title', 'signed-by', 'second-by', 'when'],
   },
   containerDirective: {'one-of': ['*id']},

@@ -102,6 +102,9 @@ function partOf(node: Directive, desk: Desk): readonly StepPart[] {
       return [{kind: 'identify', fact: referenceOf(node, 'fact', desk), place}]
     case 'tally':
       return [{kind: 'tally', id: idOf(node, desk), what: wordsOf(node, 'what'), place}]
+    case 'cargo-table':
+    case 'entry-limits':
+      return [{kind: node.name, place}]
     case 'caution':
       addMessage(
         desk.files,

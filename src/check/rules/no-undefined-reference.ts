@@ -1,8 +1,8 @@
 import type {Reference} from '../../handbook-model/datum.ts'
+import type {Design} from '../../handbook-model/design-content.ts'
 import type {Procedure, RichText, Section, Step, StepPart} from '../../handbook-model/procedure.ts'
-import type {Design} from '../../handbook-model/vessel-content.ts'
 import {addMessage, type ContentFiles} from '../../messages/add-message.ts'
-import {refersTo} from '../check-content-data.ts'
+import {refersTo} from '../identity.ts'
 import {type KnownIds, knownIds} from '../known-ids.ts'
 import {knownValueIds} from './known-value-ids.ts'
 

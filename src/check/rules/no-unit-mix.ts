@@ -1,6 +1,11 @@
 import type {Datum} from '../../handbook-model/datum.ts'
-import type {DerivedReading, Procedure, Reading} from '../../handbook-model/procedure.ts'
-import type {Design, Limit} from '../../handbook-model/vessel-content.ts'
+import type {Design, Limit} from '../../handbook-model/design-content.ts'
+import {
+  type DerivedReading,
+  derivations,
+  type Procedure,
+  type Reading,
+} from '../../handbook-model/procedure.ts'
 import {addMessage, type ContentFiles} from '../../messages/add-message.ts'
 import type {QuantityKind} from '../../quantities/quantity.ts'
 import {units} from '../../quantities/units.ts'
@@ -73,35 +78,12 @@ function checkQuantity({id, quantity, unit, place}: Reading, files: ContentFiles
   }
 }
 
-/** What each calculation takes, in order, and what comes out. */
-const kindsOfCalculations: ReadonlyMap<
-  string,
-  {readonly from: readonly QuantityKind[]; readonly result: QuantityKind}
-> = new Map([
-  ['clearance', {from: ['length', 'length'], result: 'diametral-clearance'}],
-  ['smallest-gap', {from: ['length', 'length'], result: 'diametral-clearance'}],
-  [
-    'corrected-drop',
-    {
-      from: [
-        'gauge-pressure',
-        'gauge-pressure',
-        'temperature',
-        'temperature',
-        'absolute-pressure',
-        'absolute-pressure',
-      ],
-      result: 'pressure-difference',
-    },
-  ],
-])
-
 function checkKinds(
   derived: DerivedReading,
   all: readonly (Reading | DerivedReading)[],
   files: ContentFiles,
 ): void {
-  const kinds = kindsOfCalculations.get(derived.calculation)
+  const kinds = derivations.get(derived.calculation)
   if (!kinds) return
   const hold = (one: Reading | DerivedReading, kind: QuantityKind | undefined): void => {
     const found = kindsOfUnit(one.unit)

@@ -1,7 +1,8 @@
 import type {Condition, WrittenCondition} from '../../handbook-model/condition.ts'
+import type {Design} from '../../handbook-model/design-content.ts'
 import type {FactDeclaration} from '../../handbook-model/office-content.ts'
 import type {Procedure, SectionItem} from '../../handbook-model/procedure.ts'
-import type {Design, FactValue, Position, Vessel} from '../../handbook-model/vessel-content.ts'
+import type {FactValue, Position, Vessel} from '../../handbook-model/vessel-content.ts'
 import {addMessage, type ContentFiles} from '../../messages/add-message.ts'
 import {expectedWord} from '../nearest-word.ts'
 
@@ -28,7 +29,16 @@ export function factValuesOf(
  * Rejected: `when="backstop = fited"`; the nearest value is named.
  */
 export function noUndeclaredFact(procedure: Procedure, facts: FactValues, files: ContentFiles): void {
-  for (const {condition} of conditionsOf(procedure)) checkCondition(condition, facts, files)
+  noUndeclaredFactIn(conditionsOf(procedure), facts, files)
+}
+
+/** The same for conditions that stand outside procedures. */
+export function noUndeclaredFactIn(
+  conditions: readonly WrittenCondition[],
+  facts: FactValues,
+  files: ContentFiles,
+): void {
+  for (const {condition} of conditions) checkCondition(condition, facts, files)
 }
 
 /** The same for the facts that a vessel, design or position states. */

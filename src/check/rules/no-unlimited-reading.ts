@@ -1,5 +1,10 @@
 import type {Tool} from '../../handbook-model/office-content.ts'
-import type {DerivedReading, Procedure, Reading} from '../../handbook-model/procedure.ts'
+import {
+  type DerivedReading,
+  derivations,
+  type Procedure,
+  type Reading,
+} from '../../handbook-model/procedure.ts'
 import {addMessage, type ContentFiles} from '../../messages/add-message.ts'
 import {units} from '../../quantities/units.ts'
 import {expectedWord} from '../nearest-word.ts'
@@ -95,18 +100,12 @@ function checkInstrument(reading: Reading, tools: ReadonlyMap<string, Tool>, fil
   )
 }
 
-const derivations: ReadonlyMap<string, number> = new Map([
-  ['clearance', 2],
-  ['smallest-gap', 2],
-  ['corrected-drop', 6],
-])
-
 function checkDerived(
   reading: DerivedReading,
   all: readonly (Reading | DerivedReading)[],
   files: ContentFiles,
 ): void {
-  const wanted = derivations.get(reading.calculation)
+  const wanted = derivations.get(reading.calculation)?.from.length
   if (wanted === undefined) {
     addMessage(
       files,

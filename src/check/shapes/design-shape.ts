@@ -1,5 +1,5 @@
 import type {z} from 'zod'
-import type {Design, Joint, NamedValue} from '../../handbook-model/vessel-content.ts'
+import type {Design, Joint, NamedValue} from '../../handbook-model/design-content.ts'
 import type {QuantityKind} from '../../quantities/quantity.ts'
 import {units} from '../../quantities/units.ts'
 import {factValues} from './dynamic-maps.ts'

@@ -87,6 +87,18 @@ export const cautionShape: z.ZodType<Caution> = fields({
   source: reference,
 })
 
+const cause = fields({
+  cause: localised,
+  check: localised,
+  procedures: list(reference).optional(),
+  advice: localised.optional(),
+}).transform(({procedures, ...rest}) => ({...rest, procedures: procedures ?? []}))
+
+/** symptoms.yaml; `when` is still a text with its place. */
+export const symptomsShape = fields({
+  symptoms: list(fields({id: identifier, title: localised, when: reference.optional(), causes: list(cause)})),
+})
+
 /** jobs/<id>.yaml. */
 export const jobShape: z.ZodType<Job> = fields({
   id: identifier,

@@ -1,8 +1,21 @@
-import {type RuleCase, replaced} from './rule-case.ts'
+import {procedureText} from '../procedure-for-tests.ts'
+import {type Change, type RuleCase, replaced} from './rule-case.ts'
 
 const procedure = 'procedures/ring-check.md'
 const holdPoint =
   '::hold-point{#bolts-seen title="Bolts seen" signed-by="second engineer" second-by="pumpman"}'
+const card = 'procedures/card.md'
+/** A card for the whole ship that says one thing more. */
+const cardWith =
+  (words: string): Change =>
+  (content) =>
+    content.write(
+      card,
+      procedureText(`## Act\n\n::section{#act}\n\n1. :step{#call} Call the bridge.\n\n   ${words}`, {
+        id: 'card',
+        front: {scope: 'vessel', activity: 'card'},
+      }),
+    )
 const note = 'The locking plates are bent up afterwards.'
 
 /** Rules of the procedure language. */
@@ -50,6 +63,16 @@ export const languageCases: readonly RuleCase[] = [
     at: [procedure, '2. Tighten'],
     reason: 'Unexpected step without a mark, expected `:step{#id}` at its start',
     mend: 'Begin the list item with `:step{#id action=…}`',
+  },
+  {
+    rule: 'no-scope-mix',
+    what: 'a value of one pump in a procedure for the whole ship',
+    accepted: cardWith('The gauge is read every :value{ref=house.isolation-recheck}.'),
+    rejected: cardWith('The gap holds :value{ref=cofferdam.volume}.'),
+    at: [card, ':value{ref=cofferdam.volume}'],
+    reason:
+      'Unexpected value `cofferdam.volume` in a procedure for the whole ship, expected what is the same on each of its pumps',
+    mend: 'Write `scope: position`, or take it out of this procedure',
   },
   {
     rule: 'no-typed-number',

@@ -1,0 +1,80 @@
+import type {Procedure, RichText, SectionItem, StepPart} from '../../handbook-model/procedure.ts'
+import {addMessage, type ContentFiles} from '../../messages/add-message.ts'
+import type {Place} from '../../messages/place.ts'
+
+/** Value groups that are the same on every pump of a ship. */
+const ofShip = ['house', 'supply', 'hydraulics']
+/** Value groups that differ from pump to pump whatever the design. */
+const ofPump = ['cofferdam', 'purge', 'tank', 'oil']
+
+/**
+ * A procedure of the whole ship, or of a design, asks for nothing that differs from pump to pump.
+ *
+ * Its page stands once: a figure of one pump on it would be read on all.
+ *
+ * Accepted: `scope: vessel` with `:value{ref=house.isolation-recheck}`.
+ * Rejected: `scope: vessel` with `:value{ref=cofferdam.volume}`, a reading, or an isolation point.
+ */
+export function noScopeMix(procedure: Procedure, files: ContentFiles): void {
+  const {scope} = procedure
+  if (scope === 'position') return
+  const words = {vessel: 'the whole ship', design: 'all pumps of a design'}[scope]
+  const refuse = (place: Place, what: string): void => {
+    addMessage(
+      files,
+      place,
+      'no-scope-mix',
+      `Unexpected ${what} in a procedure for ${words}, expected what is the same on each of its pumps`,
+      {note: 'Write `scope: position`, or take it out of this procedure'},
+    )
+  }
+  for (const [id, place] of valuesOf(procedure)) {
+    const [group = ''] = id.split('.')
+    if (scope === 'vessel' ? ofShip.includes(group) : !ofPump.includes(group)) continue
+    refuse(place, `value \`${id}\``)
+  }
+  for (const part of partsOf(procedure)) {
+    if (part.kind === 'isolate' || part.kind === 'restore')
+      refuse(part.place, `isolation role \`${part.role}\``)
+    else if (part.kind === 'identify') refuse(part.place, `\`identify\` of \`${part.fact.id}\``)
+    else if (part.kind === 'cargo-table')
+      refuse(part.place, 'table of cargoes with the pressures of one pump')
+    else if ((part.kind === 'reading' || part.kind === 'derived') && scope === 'vessel')
+      refuse(part.place, `reading \`${part.id}\` against a limit of one design`)
+  }
+}
+
+function itemsOf(procedure: Procedure): readonly SectionItem[] {
+  return procedure.sections.flatMap((section) => section.items)
+}
+
+function partsOf(procedure: Procedure): readonly StepPart[] {
+  return itemsOf(procedure).flatMap((item) => (item.kind === 'step' ? item.parts : []))
+}
+
+function valuesOf(procedure: Procedure): readonly (readonly [string, Place])[] {
+  const inText = (text: RichText): readonly (readonly [string, Place])[] =>
+    text.flatMap((inline) => {
+      if (inline.kind === 'value') return [[inline.value.id, inline.value.place] as const]
+      return inline.kind === 'strong' || inline.kind === 'emphasis' ? inText(inline.children) : []
+    })
+  const texts = [
+    ...procedure.purpose,
+    ...procedure.before,
+    ...procedure.after,
+    ...procedure.sections.flatMap((section) => section.intro),
+    ...itemsOf(procedure).flatMap((item) => (item.kind === 'step' ? [item.instruction] : item.text)),
+    ...partsOf(procedure).flatMap((part) =>
+      part.kind === 'note'
+        ? [part.text]
+        : part.kind === 'alternatives'
+          ? part.items.map((one) => one.text)
+          : [],
+    ),
+  ]
+  const plates = partsOf(procedure).flatMap((part) => {
+    if (part.kind === 'value') return [[part.value.id, part.place] as const]
+    return part.kind === 'wait' ? [[part.least.id, part.place] as const] : []
+  })
+  return [...texts.flatMap(inText), ...plates]
+}
