@@ -5,12 +5,15 @@ export const tighteningPassesNote: CalculationNote = {
   name: 'tightening-passes',
   words:
     'the torque is reached in passes, each a share of the full torque, in the tightening order; then once around at full torque',
-  formula: ['M of a pass = share · MA'],
+  formula: [
+    'M of a pass = share · MA',
+    'MA full tightening torque; the shares rise and end at 100 %, commonly 30, 60 and 100 %',
+  ],
   sources: [
     {
-      title: 'tightening in passes, rule of the trade',
-      edition: 'none',
-      howKnown: 'common-practice',
+      title: 'bolting guides, three rounds of 30, 60 and 100 % crosswise, then around',
+      edition: 'unknown',
+      howKnown: 'reprint',
       status: 'unknown',
     },
   ],
@@ -20,7 +23,7 @@ export const tighteningPassesNote: CalculationNote = {
 /**
  * Torque of each pass.
  *
- * Source: common practice, no source.
+ * Source: bolting guides (30, 60 and 100 %); read in reprints.
  * Valid for: shares that rise and end at the full torque.
  *
  * @throws {RangeError}
