@@ -1,18 +1,12 @@
 import {type Quantity, quantityOf} from '../../quantities/quantity.ts'
 import type {CalculationNote} from '../calculation-note.ts'
+import {idealGasLaw} from './gas-sources.ts'
 
 export const allowedDropNote: CalculationNote = {
   name: 'allowed-drop',
   words: 'pressure that the allowed leak takes out of the space within the hold time',
   formula: ['Δp = q allowed·p atm·t/V'],
-  sources: [
-    {
-      title: 'ideal gas law, pressure-change technique of EN 1779',
-      edition: '1999',
-      howKnown: 'memory',
-      status: 'unknown',
-    },
-  ],
+  sources: [idealGasLaw],
   validFor: 'pressure tests with gas in a closed space',
 }
 

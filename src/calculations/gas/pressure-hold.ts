@@ -1,6 +1,8 @@
 import {type Quantity, quantityOf} from '../../quantities/quantity.ts'
 import type {CalculationNote} from '../calculation-note.ts'
-import {absoluteFromGauge, standardAtmosphere} from './standard-air.ts'
+import {gasLeakRate} from './gas-leak-rate.ts'
+import {idealGasLaw} from './gas-sources.ts'
+import {absoluteFromGauge} from './standard-air.ts'
 
 /** What is read at the start and at the end of a pressure hold. */
 export interface PressureHoldInput {
@@ -37,14 +39,7 @@ export const pressureHoldNote: CalculationNote = {
     'Δp per kelvin = p1 abs/T1',
     'Q = V·Δp leak/t',
   ],
-  sources: [
-    {
-      title: 'ideal gas law, pressure-change technique of EN 1779',
-      edition: '1999',
-      howKnown: 'memory',
-      status: 'unknown',
-    },
-  ],
+  sources: [idealGasLaw],
   validFor: 'closed spaces of fixed volume, gas without condensation',
 }
 
@@ -57,7 +52,8 @@ export const pressureHoldNote: CalculationNote = {
  * Valid for: a closed space of fixed volume; temperatures above absolute zero.
  *
  * @throws {RangeError}
- *   When a temperature is not above absolute zero, a pressure is below a vacuum, or the duration is not above zero.
+ *   When a temperature is not above absolute zero, a pressure is below a vacuum, or volume or duration is not above
+ *   zero.
  */
 export function pressureHold(input: PressureHoldInput): PressureHold {
   const {startTemperature, endTemperature, volume, duration} = input
@@ -76,11 +72,6 @@ export function pressureHold(input: PressureHoldInput): PressureHold {
     changePerKelvin: quantityOf('pressure-difference', start / startTemperature.si),
   }
   if (!volume || !duration) return hold
-  if (duration.si <= 0) throw new RangeError('Unexpected duration of nothing, expected a time above zero')
-  const rate = (volume.si * loss) / duration.si
-  return {
-    ...hold,
-    leakRate: quantityOf('gas-leak-rate', rate),
-    leakFlow: quantityOf('volume-flow', rate / standardAtmosphere.si),
-  }
+  const {rate, flow} = gasLeakRate({volume, drop: hold.correctedLoss, duration})
+  return {...hold, leakRate: rate, leakFlow: flow}
 }

@@ -1,5 +1,6 @@
 import {type Quantity, quantityOf} from '../../quantities/quantity.ts'
 import type {CalculationNote} from '../calculation-note.ts'
+import {idealGasLaw} from './gas-sources.ts'
 import {absoluteFromGauge} from './standard-air.ts'
 
 /** What the length of a tightness test is computed from. */
@@ -35,14 +36,7 @@ export const tightnessHoldTimeNote: CalculationNote = {
     't = V·(gauge step + Δp T)/(p atm·q allowed), at least the house rule',
     'q smallest = V·(gauge step + Δp T)/(p atm·t)',
   ],
-  sources: [
-    {
-      title: 'ideal gas law, pressure-change technique of EN 1779',
-      edition: '1999',
-      howKnown: 'memory',
-      status: 'unknown',
-    },
-  ],
+  sources: [idealGasLaw],
   validFor: 'pressure tests with gas in a closed space',
 }
 
