@@ -8,8 +8,12 @@ import {pressureHoldNote} from '../calculations/gas/pressure-hold.ts'
 import {purgeUpperBoundNote} from '../calculations/gas/purge-upper-bound.ts'
 import {tightnessHoldTimeNote} from '../calculations/gas/tightness-hold-time.ts'
 import {runPressureHold, runPurgeUpperBound, runTightnessHoldTime} from './calculate-gas.ts'
+import {heatingCalculations} from './calculate-heating.ts'
+import {liftingCalculations} from './calculate-lifting.ts'
 import {oilCalculations} from './calculate-oil.ts'
 import {type CalculationRun, quantityLine} from './calculate-result.ts'
+import {runOutCalculations} from './calculate-run-out.ts'
+import {sealCalculations} from './calculate-seals.ts'
 import {runTighteningTorque} from './calculate-torque.ts'
 import type {CalculationWords} from './calculate-words.ts'
 import type {ListedCalculation} from './listed-calculation.ts'
@@ -68,7 +72,11 @@ const singleCalculations: readonly ListedCalculation[] = [
 /** All calculations, sorted by name. */
 export const listedCalculations: readonly ListedCalculation[] = [
   ...singleCalculations,
+  ...heatingCalculations,
+  ...liftingCalculations,
   ...oilCalculations,
+  ...runOutCalculations,
+  ...sealCalculations,
 ].sort((a, b) => (a.note.name < b.note.name ? -1 : 1))
 
 function runAnnulusVolume(words: CalculationWords): CalculationRun {

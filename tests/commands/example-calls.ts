@@ -1,4 +1,6 @@
+import {liftingCalls} from './example-calls-lifting.ts'
 import {oilCalls} from './example-calls-oil.ts'
+import {sealAndBearingCalls} from './example-calls-seals.ts'
 
 /**
  * Words of one call of each calculation that succeeds, by the name of the calculation.
@@ -26,5 +28,7 @@ export const exampleCalls: ReadonlyMap<string, readonly string[]> = new Map<stri
       'allowed-leak=10 ml/min',
     ],
   ],
+  ...liftingCalls,
   ...oilCalls,
+  ...sealAndBearingCalls,
 ])

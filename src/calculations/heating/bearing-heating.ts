@@ -46,6 +46,12 @@ export const bearingHeatingNote: CalculationNote = {
       status: 'unknown',
     },
     {
+      title: 'table of bore growth by bore and temperature, for the usual expansion',
+      edition: 'unknown',
+      howKnown: 'reprint',
+      status: 'unknown',
+    },
+    {
       title: 'at most 120 °C, sealed and greased bearings at most 80 °C',
       edition: 'none',
       howKnown: 'common-practice',
@@ -112,7 +118,7 @@ export function bearingHeating(input: BearingHeatingInput): BearingHeating {
   const temperature = quantityOf('temperature', input.ambient.si + rise)
   if (temperature.si > input.highest.si + 1e-9)
     throw new RangeError(
-      `Unexpected temperature of ${inCelsius(temperature)}, expected at most ${inCelsius(input.highest)}`,
+      `Unexpected temperature of ${inCelsius(temperature)}, expected at most ${inCelsius(input.highest)} where no higher one is stated`,
     )
   return {temperature, rise: quantityOf('temperature-difference', rise)}
 }

@@ -117,7 +117,9 @@ describe('heating a bearing for fitting', () => {
 
   test('above 120 °C it is refused, unless a higher temperature is stated (common practice)', () => {
     const hot = {...usual, growth: micrometres(111)}
-    expect(() => bearingHeating(hot)).toThrow('Unexpected temperature of 120.9 °C, expected at most 120.0 °C')
+    expect(() => bearingHeating(hot)).toThrow(
+      'Unexpected temperature of 120.9 °C, expected at most 120.0 °C where no higher one is stated',
+    )
     expect(bearingHeating({...hot, highest: degreesCelsius(125)}).temperature.si - 273.15).toBeCloseTo(
       120.909,
       3,
