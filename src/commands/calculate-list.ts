@@ -3,45 +3,25 @@ import {threadGeometry, threadGeometryNote} from '../calculations/bolted-joints/
 import {tighteningOrder, tighteningOrderNote} from '../calculations/bolted-joints/tightening-order.ts'
 import {tighteningTorqueNote} from '../calculations/bolted-joints/tightening-torque.ts'
 import {runningClearance, runningClearanceNote} from '../calculations/clearances/running-clearance.ts'
-import {annulusVolume, annulusVolumeNote} from '../calculations/gas/annulus-volume.ts'
-import {pressureHoldNote} from '../calculations/gas/pressure-hold.ts'
-import {purgeUpperBoundNote} from '../calculations/gas/purge-upper-bound.ts'
-import {tightnessHoldTimeNote} from '../calculations/gas/tightness-hold-time.ts'
-import {runPressureHold, runPurgeUpperBound, runTightnessHoldTime} from './calculate-gas.ts'
+import {gasCalculations} from './calculate-gas.ts'
 import {heatingCalculations} from './calculate-heating.ts'
 import {liftingCalculations} from './calculate-lifting.ts'
 import {oilCalculations} from './calculate-oil.ts'
+import {purgeCalculations} from './calculate-purge.ts'
 import {type CalculationRun, quantityLine} from './calculate-result.ts'
 import {runOutCalculations} from './calculate-run-out.ts'
 import {sealCalculations} from './calculate-seals.ts'
 import {runTighteningTorque} from './calculate-torque.ts'
+import {ventilationCalculations} from './calculate-ventilation.ts'
 import type {CalculationWords} from './calculate-words.ts'
 import type {ListedCalculation} from './listed-calculation.ts'
 
 const singleCalculations: readonly ListedCalculation[] = [
   {
-    note: annulusVolumeNote,
-    keys: ['outer', 'inner', 'length'],
-    optionalKeys: [],
-    run: runAnnulusVolume,
-  },
-  {
     note: runningClearanceNote,
     keys: ['bores', 'hubs'],
     optionalKeys: [],
     run: runRunningClearance,
-  },
-  {
-    note: pressureHoldNote,
-    keys: ['start', 'end', 'start-temperature', 'end-temperature'],
-    optionalKeys: ['start-barometer', 'end-barometer', 'volume', 'duration'],
-    run: runPressureHold,
-  },
-  {
-    note: purgeUpperBoundNote,
-    keys: ['rating', 'lip', 'tank', 'regulator'],
-    optionalKeys: [],
-    run: runPurgeUpperBound,
   },
   {
     note: threadGeometryNote,
@@ -61,32 +41,20 @@ const singleCalculations: readonly ListedCalculation[] = [
     optionalKeys: ['head-friction', 'utilisation', 'edition', 'head', 'hole'],
     run: runTighteningTorque,
   },
-  {
-    note: tightnessHoldTimeNote,
-    keys: ['volume', 'test-pressure', 'gauge-step', 'temperature-uncertainty', 'allowed-leak'],
-    optionalKeys: ['temperature', 'barometer', 'least'],
-    run: runTightnessHoldTime,
-  },
 ]
 
 /** All calculations, sorted by name. */
 export const listedCalculations: readonly ListedCalculation[] = [
   ...singleCalculations,
+  ...gasCalculations,
+  ...purgeCalculations,
+  ...ventilationCalculations,
   ...heatingCalculations,
   ...liftingCalculations,
   ...oilCalculations,
   ...runOutCalculations,
   ...sealCalculations,
 ].sort((a, b) => (a.note.name < b.note.name ? -1 : 1))
-
-function runAnnulusVolume(words: CalculationWords): CalculationRun {
-  const volume = annulusVolume({
-    outerDiameter: words.quantity('outer', 'length'),
-    innerDiameter: words.quantity('inner', 'length'),
-    length: words.quantity('length', 'length'),
-  })
-  return {results: [quantityLine('volume', volume, 'l', 3)], taken: [], note: annulusVolumeNote}
-}
 
 function runRunningClearance(words: CalculationWords): CalculationRun {
   const result = runningClearance({

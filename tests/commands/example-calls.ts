@@ -1,3 +1,4 @@
+import {gasCalls} from './example-calls-gas.ts'
 import {liftingCalls} from './example-calls-lifting.ts'
 import {oilCalls} from './example-calls-oil.ts'
 import {sealAndBearingCalls} from './example-calls-seals.ts'
@@ -28,6 +29,7 @@ export const exampleCalls: ReadonlyMap<string, readonly string[]> = new Map<stri
       'allowed-leak=10 ml/min',
     ],
   ],
+  ...gasCalls,
   ...liftingCalls,
   ...oilCalls,
   ...sealAndBearingCalls,

@@ -1,0 +1,42 @@
+/** One call of each calculation on gas, purging, ventilation and entry. */
+export const gasCalls: readonly (readonly [string, readonly string[]])[] = [
+  ['air-changes', ['from=16 %', 'to=20.8 %', 'supply=20.9 %']],
+  ['bottle-content', ['volume=50 l', 'full=200 bar(g)', 'least=8 bar(g)']],
+  ['dilution', ['from=50 ppm', 'volume=60 m³', 'flow=600 m³/h', 'time=15 min']],
+  ['entry-limit', ['limit=5 ppm', 'share=50 %']],
+  ['fill-gas', ['volume=250 l', 'from=0 bar(g)', 'to=3 bar(g)']],
+  ['gas-build-up', ['source=3 m³/h', 'volume=60 m³', 'flow=600 m³/h', 'time=10 min']],
+  ['gas-leak-rate', ['volume=28 l', 'drop=0.05 bar', 'duration=15 min']],
+  ['gas-mass', ['volume=250 l', 'rise=3 bar', 'temperature=20 °C']],
+  ['liquid-leak-rate', ['volume=120 ml', 'running=30 h', 'elapsed=3 d']],
+  [
+    'molar-leak-rate',
+    [
+      'volume=2 l',
+      'start=253 mbar(a)',
+      'end=506 mbar(a)',
+      'start-temperature=20 °C',
+      'end-temperature=20 °C',
+      'duration=70 s',
+    ],
+  ],
+  ['purge-cycles', ['from=20.9 %', 'to=0.1 %', 'low=0 bar(g)', 'high=3 bar(g)']],
+  ['purge-gas', ['volume=28 l', 'pressure=2 bar(g)', 'purges=20', 'bottle=9 m³']],
+  ['purge-lower-bound', ['density=1000 kg/m³', 'lift=14 m']],
+  ['purge-sweep', ['from=21 %', 'to=1 %']],
+  ['purge-time', ['volume=28 l', 'pressure=2 bar(g)', 'flow=50 l/min']],
+  [
+    'purge-window',
+    [
+      'density=1000 kg/m³',
+      'lift=14 m',
+      'rating=6 bar(g)',
+      'lip=3 bar',
+      'tank=-0.035 bar(g)',
+      'regulator=5 bar(g)',
+    ],
+  ],
+  ['riser-purge-pressure', ['density=1000 kg/m³', 'height=15 m']],
+  ['seal-pressure', ['density=1850 kg/m³', 'level=14 m', 'tank=0.2 bar(g)', 'cofferdam=0 bar(g)']],
+  ['ventilation-time', ['volume=600 m³', 'flow=6000 m³/h']],
+]
