@@ -9,7 +9,7 @@ const words = new Map<boolean | null | undefined, string>([
 /** Prints every message, sorted by file, line and column: `file:line:column word reason rule`, then how to mend it and the other place. */
 export function printMessages(files: ContentFiles, contentFolder: string): string {
   const lines = sortedMessages(files).flatMap((message) => [
-    `${contentFolder}/${message.file}:${message.line}:${message.column} ${wordOf(message)} ${message.reason} ${message.ruleId}`,
+    `${contentFolder}/${message.file}:${message.line}:${message.column} ${wordOf(message)} ${legible(message.reason)} ${message.ruleId}`,
     ...(message.note ? [`    mend: ${message.note}`] : []),
     ...(typeof message.cause === 'string' ? [`    see: ${contentFolder}/${message.cause}`] : []),
   ])
@@ -30,6 +30,18 @@ export function sortedMessages(files: ContentFiles): readonly VFileMessage[] {
 
 function wordOf(message: VFileMessage): string {
   return words.get(message.fatal) ?? 'information'
+}
+
+/** Longer words of an author are not read in a message; its place leads to them. */
+const longestQuote = 120
+
+/** One line of a terminal: no sign that moves the cursor, no quote of a whole page. */
+function legible(reason: string): string {
+  return reason
+    .replace(/[\p{Cc}\u2028\u2029]/gu, '\uFFFD')
+    .replace(/`([^`]+)`/gu, (quoted, words: string) =>
+      words.length > longestQuote ? `\`${[...words].slice(0, longestQuote).join('')}…\`` : quoted,
+    )
 }
 
 function compareText(a: string, b: string): number {

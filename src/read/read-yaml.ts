@@ -11,6 +11,7 @@ import {placeOfDeepNesting} from './nesting-of-yaml.ts'
  * truth value. Anchors and aliases are refused before anything is expanded, so
  * that a few lines cannot grow into gigabytes. A key written twice is left to
  * the shapes: they name the first place too, and do not slow down on long maps.
+ * A file indented with tabs is one mistake and not one a line.
  *
  * @param firstLine
  *   Line of the file on which the text begins, for front matter.
@@ -54,8 +55,9 @@ export function readYaml(
     }
   }
   const faults = [...document.errors, ...document.warnings]
+  const tab = faults.find((fault) => fault.code === 'TAB_AS_INDENT')
   const faultyLines = new Set<number>()
-  for (const fault of faults) {
+  for (const fault of tab ? [tab] : faults) {
     const place = placeOf(fault.pos[0], fault.pos[1])
     if (faultyLines.has(place.line)) continue
     faultyLines.add(place.line)

@@ -106,6 +106,14 @@ describe('YAML that is refused', () => {
     ])
   })
 
+  test('tells tabs once in a file, whatever they make of its lines', () => {
+    expect(
+      messagesOf(read('contact:\n\t- office\n\t- mail\nhouse:\n\tpurge: x\n\t\tleast: y\n').files),
+    ).toEqual([
+      'a.yaml:2:1 Unexpected tab as indentation, expected blanks no-yaml-fault | Indent with two blanks for each level',
+    ])
+  })
+
   test('tells one message a line', () => {
     expect(messagesOf(read('[[[[[[[[ :::\n').files)).toHaveLength(1)
   })

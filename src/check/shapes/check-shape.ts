@@ -1,4 +1,4 @@
-import {z} from 'zod'
+import type {z} from 'zod'
 import type {PlacedNode} from '../../handbook-model/sources.ts'
 import {addMessage, type ContentFiles} from '../../messages/add-message.ts'
 import {factsOfIssue} from './placed-shape.ts'
@@ -18,6 +18,12 @@ export function checkShape<T>(node: PlacedNode, shape: z.ZodType<T>, files: Cont
       note: 'Remove one of the two',
     })
   }
+  if (node.kind === 'map' && node.entries.length === 0) {
+    addMessage(files, node.place, 'no-missing-key', 'Unexpected map without a key, expected its fields', {
+      note: 'Write the fields of this kind of file, or take the file out',
+    })
+    return undefined
+  }
   const parsed = shape.safeParse(tree)
   if (parsed.success) return doubled.length === 0 ? parsed.data : undefined
   for (const issue of parsed.error.issues) {
@@ -31,12 +37,10 @@ export function checkShape<T>(node: PlacedNode, shape: z.ZodType<T>, files: Cont
         facts.note === undefined ? {} : {note: facts.note},
       )
     } else {
-      addMessage(
-        files,
-        node.place,
-        'no-wrong-shape',
-        `Unexpected ${node.kind}, expected ${z.prettifyError(parsed.error).includes('map') ? 'a map' : 'the fields of this kind of file'}`,
-      )
+      const what = node.kind === 'scalar' ? `text \`${node.text}\`` : node.kind
+      addMessage(files, node.place, 'no-wrong-shape', `Unexpected ${what}, expected a map`, {
+        note: 'Write the fields of this kind of file, each as `key: value`',
+      })
     }
   }
   return undefined

@@ -201,11 +201,18 @@ describe('a map of fields', () => {
       'a.yaml:2:9 Unexpected text `x`, expected a list no-wrong-shape | Write a list here',
       'a.yaml:3:1 Unexpected list, expected a map no-wrong-shape | Write a map here',
     ])
+    const note = 'Write the fields of this kind of file, each as `key: value`'
     expect(shaped('- a\n', shape).messages).toEqual([
-      'a.yaml:1:1 Unexpected list, expected a map no-wrong-shape',
+      `a.yaml:1:1 Unexpected list, expected a map no-wrong-shape | ${note}`,
     ])
-    expect(shaped('just words\n', shape).messages).toEqual([
-      'a.yaml:1:1 Unexpected scalar, expected a map no-wrong-shape',
+    expect(shaped('a\n', shape).messages).toEqual([
+      `a.yaml:1:1 Unexpected text \`a\`, expected a map no-wrong-shape | ${note}`,
+    ])
+  })
+
+  test.each(['', '# only a comment\n', '{}\n'])('that is empty is one message: %j', (yaml) => {
+    expect(shaped(yaml, fields({a: text, b: text})).messages).toEqual([
+      'a.yaml:1:1 Unexpected map without a key, expected its fields no-missing-key | Write the fields of this kind of file, or take the file out',
     ])
   })
 
