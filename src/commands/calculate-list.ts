@@ -3,6 +3,7 @@ import {threadGeometry, threadGeometryNote} from '../calculations/bolted-joints/
 import {tighteningOrder, tighteningOrderNote} from '../calculations/bolted-joints/tightening-order.ts'
 import {tighteningTorqueNote} from '../calculations/bolted-joints/tightening-torque.ts'
 import {runningClearance, runningClearanceNote} from '../calculations/clearances/running-clearance.ts'
+import {boltCalculations} from './calculate-bolts.ts'
 import {gasCalculations} from './calculate-gas.ts'
 import {heatingCalculations} from './calculate-heating.ts'
 import {liftingCalculations} from './calculate-lifting.ts'
@@ -46,6 +47,7 @@ const singleCalculations: readonly ListedCalculation[] = [
 /** All calculations, sorted by name. */
 export const listedCalculations: readonly ListedCalculation[] = [
   ...singleCalculations,
+  ...boltCalculations,
   ...gasCalculations,
   ...purgeCalculations,
   ...ventilationCalculations,

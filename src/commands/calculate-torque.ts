@@ -11,7 +11,8 @@ import type {Quantity} from '../quantities/quantity.ts'
 import {type CalculationRun, quantityLine, type ResultLine, wordLine} from './calculate-result.ts'
 import type {CalculationWords} from './calculate-words.ts'
 
-interface BearingFace {
+/** Bearing face below a head. */
+export interface BearingFace {
   readonly bearingDiameter: Quantity<'length'>
   readonly holeDiameter: Quantity<'length'>
 }
@@ -75,8 +76,8 @@ function editionOf(words: CalculationWords): TorqueEdition {
   throw new RangeError(`Unexpected edition \`${edition}\`, expected \`2003\` or \`1986\``)
 }
 
-/** The given bearing face; the table is asked only for what is not given, so that sizes beyond it can be computed too. */
-function bearingFaceOf(words: CalculationWords, size: string): BearingFace {
+/** The bearing face from `head=` and `hole=`; the table is asked only for what is not given, so that sizes beyond it can be computed too. */
+export function bearingFaceOf(words: CalculationWords, size: string): BearingFace {
   const head = words.optional('head', 'length')
   const hole = words.optional('hole', 'length')
   if (head && hole) return {bearingDiameter: head, holeDiameter: hole}

@@ -1,3 +1,4 @@
+import {boltCalls} from './example-calls-bolts.ts'
 import {gasCalls} from './example-calls-gas.ts'
 import {liftingCalls} from './example-calls-lifting.ts'
 import {oilCalls} from './example-calls-oil.ts'
@@ -29,6 +30,7 @@ export const exampleCalls: ReadonlyMap<string, readonly string[]> = new Map<stri
       'allowed-leak=10 ml/min',
     ],
   ],
+  ...boltCalls,
   ...gasCalls,
   ...liftingCalls,
   ...oilCalls,
