@@ -4,6 +4,7 @@ export type QuantityKind =
   | 'length-difference'
   | 'radial-clearance'
   | 'diametral-clearance'
+  | 'diametral-wear'
   | 'area'
   | 'volume'
   | 'angle'

@@ -46,6 +46,8 @@ export const units = [
   unit('length-difference', 'in', inch, [], {mayBeNegative: true}),
   unit('radial-clearance', 'mm radial', 1e-3, ['mm rad']),
   unit('diametral-clearance', 'mm diametral', 1e-3, ['mm dia']),
+  unit('diametral-wear', 'm diametral/s', 1, [], {mayBeNegative: true}),
+  unit('diametral-wear', 'mm diametral/1000 h', 1e-3 / 3.6e6, [], {mayBeNegative: true}),
   unit('area', 'm²', 1, ['m2']),
   unit('area', 'mm²', 1e-6, ['mm2']),
   unit('volume', 'm³', 1, ['m3']),
