@@ -141,11 +141,15 @@ describe('drained oil', () => {
 
   test('lies on the other side by as much when the measured volume mirrors the expected one', () => {
     fc.assert(
-      fc.property(fc.double({min: 1, max: 900, noNaN: true}), fc.double({min: 0, max: 1, noNaN: true}), (volume, off) => {
-        const of = (share: number) =>
-          oilDeviation({expected: litres(volume), measured: litres(volume * (1 + share))}).si
-        expect(of(off)).toBeCloseTo(-of(-off), 9)
-      }),
+      fc.property(
+        fc.double({min: 1, max: 900, noNaN: true}),
+        fc.double({min: 0, max: 1, noNaN: true}),
+        (volume, off) => {
+          const of = (share: number) =>
+            oilDeviation({expected: litres(volume), measured: litres(volume * (1 + share))}).si
+          expect(of(off)).toBeCloseTo(-of(-off), 9)
+        },
+      ),
     )
   })
 
