@@ -12,7 +12,7 @@ import {positionPage} from './position-page.ts'
 import {procedureLine, procedurePage} from './procedure-page.ts'
 import {symptomsPage} from './symptoms-page.ts'
 import {proceduresOf} from './used-in.ts'
-import {positionValuesPage, torquesPage, valuesPage} from './values-pages.ts'
+import {explanationsOf, valuesPage} from './values-pages.ts'
 import {wordsEn} from './words-en.ts'
 import {writtenDatum} from './written-datum.ts'
 
@@ -50,8 +50,7 @@ function pagesOfPump(desk: PumpDesk): readonly Page[] {
       .map((procedure) => procedurePage(procedure, desk)),
     ...(desk.content.symptoms.length > 0 ? [symptomsPage(desk)] : []),
     ...[...desk.content.jobs.values()].map((job) => jobPage(job, desk)),
-    positionValuesPage(desk),
-    torquesPage(desk),
+    ...explanationsOf(desk),
   ]
 }
 

@@ -55,24 +55,32 @@ export function symptomsPath(position: string): string {
   return `p/${position}/symptoms.html`
 }
 
-/** Page that explains the values of a pump. */
-export function positionValuesPath(position: string): string {
-  return `p/${position}/values.html`
+/** The pages that explain the values of a pump; four, so that none grows heavy. */
+export const explanationPages = ['values', 'design-values', 'torques', 'fasteners'] as const
+
+export type ExplanationPage = (typeof explanationPages)[number]
+
+/** Value groups that differ from pump to pump, or belong to the ship and its office. */
+const ofPump = ['cofferdam', 'purge', 'tank', 'oil', 'hydraulics', 'supply', 'house']
+
+/** Which page explains a value: its tightening, its fastener, what the pump and ship state, or what the design states. */
+export function explanationPageOf(id: string): ExplanationPage {
+  const [group = '', name = ''] = id.split('.')
+  if (tighteningNames.includes(name)) return 'torques'
+  if (jointValueNames.some((one) => one === name)) return 'fasteners'
+  return ofPump.includes(group) || name === 'pressure' ? 'values' : 'design-values'
 }
 
-/** Page that explains the values of the bolted joints. */
-export function torquesPath(position: string): string {
-  return `p/${position}/torques.html`
-}
+const tighteningNames = ['torque', 'preload', 'passes', 'order']
 
-/** True for a value of a bolted joint; these have a page of their own, so that no page grows heavy. */
-export function isJointValue(id: string): boolean {
-  return jointValueNames.some((name) => id.endsWith(`.${name}`))
+/** Path of a page that explains values of a pump. */
+export function explanationPagePath(position: string, page: ExplanationPage): string {
+  return `p/${position}/${page}.html`
 }
 
 /** Page that explains a value. */
 export function explanationPath(position: string, id: string): string {
-  return isJointValue(id) ? torquesPath(position) : positionValuesPath(position)
+  return explanationPagePath(position, explanationPageOf(id))
 }
 
 /** Element id of an item, prefixed by its kind or procedure so that pages can be merged. */

@@ -10,49 +10,33 @@ import type {
 } from '../handbook-model/pages.ts'
 import {found, type PumpDesk, positionHead, printedValue, pumpValue} from './desk.ts'
 import {filesOfPump, filesOfValue, unique} from './made-from.ts'
-import {isJointValue, positionValuesPath, sourceLink, torquesPath, valuesPath} from './page-paths.ts'
+import {
+  type ExplanationPage,
+  explanationPageOf,
+  explanationPagePath,
+  explanationPages,
+  sourceLink,
+  valuesPath,
+} from './page-paths.ts'
 import {proceduresOf, proceduresShowing} from './used-in.ts'
 import {valueLine} from './value-line.ts'
 import {wordsEn} from './words-en.ts'
 
-/** All values of one pump, each explained so that a pocket calculator gets the printed figure. */
-export function positionValuesPage(desk: PumpDesk): PositionValuesPage {
-  return explanationPage(
-    desk,
-    'values',
-    wordsEn.titles.positionValues(desk.position.tag),
-    positionValuesPath(desk.position.id),
-    (id) => !isJointValue(id),
-  )
+/** The pages that explain the values of one pump, so that a pocket calculator gets each printed figure. */
+export function explanationsOf(desk: PumpDesk): readonly PositionValuesPage[] {
+  return explanationPages.map((name) => explanationPage(desk, name))
 }
 
-/** The bolted joints of one pump, each figure explained. */
-export function torquesPage(desk: PumpDesk): PositionValuesPage {
-  return explanationPage(
-    desk,
-    'torques',
-    wordsEn.titles.joints(desk.position.tag),
-    torquesPath(desk.position.id),
-    isJointValue,
-  )
-}
-
-function explanationPage(
-  desk: PumpDesk,
-  name: string,
-  title: string,
-  path: string,
-  holds: (id: string) => boolean,
-): PositionValuesPage {
-  const values = [...desk.values.values()].filter((value) => holds(value.id))
+function explanationPage(desk: PumpDesk, name: ExplanationPage): PositionValuesPage {
+  const values = [...desk.values.values()].filter((value) => explanationPageOf(value.id) === name)
   const numbers = sourceNumbers(values)
   return {
     kind: 'position-values',
     head: {
       id: `${desk.vessel.id}/${desk.position.id}/${name}`,
       shownAs: `${desk.position.tag} · ${name}`,
-      path,
-      title,
+      path: explanationPagePath(desk.position.id, name),
+      title: wordsEn.explanations[name](desk.position.tag),
       language: 'en',
       position: positionHead(desk),
       madeFrom: unique([

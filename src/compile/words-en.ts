@@ -39,15 +39,19 @@ export const wordsEn = {
   titles: {
     start: (vessel: string): string => `Pump handbook of ${vessel}`,
     position: (tag: string): string => `Pump ${tag}`,
-    positionValues: (tag: string): string => `Values of pump ${tag}`,
     symptoms: (tag: string): string => `Symptoms of pump ${tag}`,
-    joints: (tag: string): string => `Bolted joints of pump ${tag}`,
     values: 'Torques and clearances',
     cautions: 'Cautions and signal words',
     tools: 'Tools and instruments',
     parts: 'Spare parts and consumables',
     sources: 'Sources',
     words: 'Words used here',
+  },
+  explanations: {
+    values: (tag: string): string => `Values of pump ${tag}`,
+    'design-values': (tag: string): string => `Design values of pump ${tag}`,
+    torques: (tag: string): string => `Tightening of pump ${tag}`,
+    fasteners: (tag: string): string => `Fasteners of pump ${tag}`,
   },
   particulars: {
     hullNumber: 'Hull number',

@@ -5,8 +5,14 @@ import type {Position, Tank, Vessel} from '../handbook-model/vessel-content.ts'
 import {addMessage, type ContentFiles} from '../messages/add-message.ts'
 import {cofferdamValues} from './cofferdam-values.ts'
 import {jointValues} from './joint-values.ts'
+import {liftingValues} from './lifting-values.ts'
+import {oilValues} from './oil-values.ts'
+import {pumpValues} from './pump-values.ts'
+import {purgeValues} from './purge-values.ts'
 import {refuseOutOfRange} from './refuse-out-of-range.ts'
+import {sealValuesOfDesign, sealValuesOfPosition} from './seal-values.ts'
 import {designStatedValues, positionStatedValues} from './stated-values.ts'
+import {ventilationValues} from './ventilation-values.ts'
 import {wearRingValues} from './wear-ring-values.ts'
 
 /**
@@ -26,7 +32,7 @@ export function computeValues(content: Content, files: ContentFiles): ComputedVa
       new Map(
         vessel.positions.map((position) => [
           position.id,
-          valuesOf(vessel, position, ofDesigns.get(position.design.id) ?? [], content),
+          valuesOf(vessel, position, ofDesigns.get(position.design.id) ?? [], content, files),
         ]),
       ),
     ]),
@@ -40,6 +46,9 @@ function designValues(design: Design, content: Content, files: ContentFiles): re
   return [
     ...design.joints.flatMap((joint) => jointValues(joint, design, content, files)),
     ...design.rings.flatMap((ring) => wearRingValues(ring, content)),
+    ...liftingValues(design, content, files),
+    ...sealValuesOfDesign(design, files),
+    ...pumpValues(design, content, files),
     ...designStatedValues(design),
   ]
 }
@@ -49,15 +58,29 @@ function valuesOf(
   position: Position,
   ofDesign: readonly ComputedValue[],
   content: Content,
+  files: ContentFiles,
 ): PositionValues {
   const tank = tankOf(vessel, position)
   const design = content.designs.get(position.design.id)
   if (!design)
     throw new Error(`Unexpected design \`${position.design.id}\`, expected one that the check has proved`)
+  const cofferdam = cofferdamValues(vessel, position, tank, design, content)
+  const ofCofferdam = (name: string): ComputedValue => {
+    const value = cofferdam.find((one) => one.id === `cofferdam.${name}`)
+    if (!value) throw new Error(`Unexpected gap for value \`cofferdam.${name}\`, expected one of each`)
+    return value
+  }
   const all = [
     ...ofDesign,
     ...positionStatedValues(vessel, position, tank, content),
-    ...cofferdamValues(vessel, position, tank, design, content),
+    ...cofferdam,
+    ...purgeValues(
+      {content, vessel, position, volume: ofCofferdam('volume'), upperBound: ofCofferdam('upper-bound')},
+      files,
+    ),
+    ...sealValuesOfPosition({vessel, position, tank, design, content}, files),
+    ...(design.oil ? oilValues({content, vessel, position, oil: design.oil}, files) : []),
+    ...ventilationValues({vessel, position, tank, content}, files),
   ]
   return new Map(all.map((value) => [value.id, value]))
 }
@@ -69,16 +92,24 @@ function tankOf(vessel: Vessel, position: Position): Tank {
   return tank
 }
 
+/** One note for each gap of a pump, with all the values that wait for it. */
 function reportUnknown(vessels: ComputedValues['vessels'], files: ContentFiles): void {
   for (const [vessel, positions] of vessels) {
     for (const [position, values] of positions) {
+      const waiting = new Map<string, {readonly value: ComputedValue; readonly ids: string[]}>()
       for (const value of values.values()) {
         if (value.result.kind === 'known' || value.calculation === undefined) continue
+        const missing = value.result.missing.join(' and ')
+        const known = waiting.get(missing)
+        if (known) known.ids.push(value.id)
+        else waiting.set(missing, {value, ids: [value.id]})
+      }
+      for (const [missing, {value, ids}] of waiting) {
         addMessage(
           files,
           value.place,
           'no-uncomputable-value',
-          `Unexpected gap, expected ${value.result.missing.join(' and ')} to compute \`${value.id}\` of \`${vessel}/${position}\``,
+          `Unexpected gap, expected ${missing} to compute ${ids.map((id) => `\`${id}\``).join(', ')} of \`${vessel}/${position}\``,
           {note: 'The page prints NOT KNOWN until it is measured and reported'},
         )
       }

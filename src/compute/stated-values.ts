@@ -1,9 +1,10 @@
 import type {ComputedValue} from '../handbook-model/computed.ts'
 import type {Content} from '../handbook-model/content.ts'
 import type {Datum} from '../handbook-model/datum.ts'
-import type {Design, NamedValue, Position, Tank, Vessel} from '../handbook-model/vessel-content.ts'
+import type {Design, Lift, NamedValue, Seal} from '../handbook-model/design-content.ts'
+import type {Position, Tank, Vessel} from '../handbook-model/vessel-content.ts'
 import type {QuantityKind} from '../quantities/quantity.ts'
-import {statedValue} from './value-builder.ts'
+import {sourceUse, statedValue, textValue} from './value-builder.ts'
 
 /** Values that a design states and procedures print as they stand. */
 export function designStatedValues(design: Design): readonly ComputedValue[] {
@@ -12,6 +13,10 @@ export function designStatedValues(design: Design): readonly ComputedValue[] {
     ...named('setting', design.settings),
     ...named('rating', design.ratings),
     ...named('geometry', design.geometry),
+    ...design.seals.flatMap(sealStatedValues),
+    ...design.lifts.flatMap(liftStatedValues),
+    ...oilStatedValues(design),
+    ...pumpStatedValues(design),
     ...(
       [
         ['relief-setting', 'setting of the cofferdam relief valve', design.cofferdam.reliefValveSetting],
@@ -51,12 +56,107 @@ export function positionStatedValues(
     ['tank.pressure-valve', 'setting of the pressure valve', tank.pressureValveSetting],
     ['tank.volume', 'tank volume', tank.volume],
     ['tank.height', 'tank height at the sump', tank.height],
+    ['supply.purge-gas-flow', 'free gas at the purge supply', vessel.supplies.purgeGasFlow],
+    ['supply.bottle-volume', 'volume of a gas bottle', vessel.supplies.bottleVolume],
+    ['supply.bottle-pressure', 'pressure of a full gas bottle', vessel.supplies.bottlePressure],
+    ['supply.flush-flow', 'oil flow while the pump is flushed', vessel.supplies.flushFlow],
+    ['supply.drum-volume', 'volume of an oil drum', vessel.supplies.drumVolume],
+    ['supply.ventilator-flow', 'air flow of the ventilator', vessel.supplies.ventilatorFlow],
     ['house.stabilise', 'stabilising time of the tightness test', house.tightnessStabilise],
     ['house.hold-least', 'shortest hold time of the tightness test', house.tightnessHoldLeast],
     ['house.isolation-proof', 'time that zero is watched', house.isolationProof],
     ['house.isolation-recheck', 'interval between checks of zero', house.isolationRecheck],
+    ['house.purge-changes', 'gas changes of one purge', house.purgeChanges],
+    ['house.purge-least', 'shortest purge with gas flow at the outlet', house.purgeLeast],
+    ['house.entry-air-changes', 'air changes before the first reading', house.entryAirChanges],
+    ['house.entry-retest', 'interval between readings of the air', house.entryRetest],
+    ['house.lifting-reserve', 'rated load of gear over the load it carries', house.liftingReserve],
+    ['house.test-run-watch', 'share of the curve below which a head is watched', house.testRunWatch],
+    ['house.test-run-act', 'share of the curve below which the pump is opened', house.testRunAct],
+    ['house.oil-tolerance', 'how far an oil volume may lie from the computed one', house.oilTolerance],
+    ['house.flush-changes', 'oil changes of one flush', house.flushChanges],
   ]
   return list.map(([id, title, datum]) => stated(id, title, datum, false, position.tag))
+}
+
+function sealStatedValues(seal: Seal): readonly ComputedValue[] {
+  const of = (name: string): string => `${name} of the ${seal.title.en}`
+  return [
+    stated(`${seal.id}.running-diameter`, of('running diameter'), seal.runningDiameter, true),
+    stated(`${seal.id}.seat-depth`, of('seat depth'), seal.seatDepth, true),
+    textValue(seal.lips.map((lip) => `${lip.title.en} faces the ${lip.faces}`).join('; '), {
+      id: `${seal.id}.lips`,
+      title: of('lips'),
+      ofDesign: true,
+      place: seal.place,
+      sources: seal.seatDepth.kind === 'known' ? [sourceUse(seal.seatDepth.origin)] : [],
+    }),
+  ]
+}
+
+function liftStatedValues(lift: Lift): readonly ComputedValue[] {
+  const sources = lift.angle.kind === 'known' ? [sourceUse(lift.angle.origin)] : []
+  return [
+    stated(`${lift.id}.angle`, `angle of a leg from the vertical, ${lift.title.en}`, lift.angle, true),
+    textValue(String(lift.legs), {
+      id: `${lift.id}.legs`,
+      title: `legs of the sling, ${lift.title.en}`,
+      ofDesign: true,
+      place: lift.place,
+      sources,
+    }),
+  ]
+}
+
+function oilStatedValues({oil, lowering}: Design): readonly ComputedValue[] {
+  return [
+    ...(oil
+      ? [
+          stated('oil.pressure-pipe-bore', 'bore of the pressure pipe', oil.pressurePipeBore, true),
+          stated('oil.pressure-pipe-outside', 'outside of the pressure pipe', oil.pressurePipeOutside, true),
+          stated('oil.return-pipe-bore', 'bore of the return pipe', oil.returnPipeBore, true),
+          stated('oil.motor-casing', 'oil in the motor casing', oil.motorCasing, true),
+          stated('oil.control-valve', 'oil in the local control valve', oil.controlValve, true),
+        ]
+      : []),
+    ...(lowering ? [stated('lowering.travel', 'travel of the lowering bolts', lowering.travel, true)] : []),
+  ]
+}
+
+function pumpStatedValues({curve, motor}: Design): readonly ComputedValue[] {
+  return [
+    ...(curve
+      ? [
+          stated('curve.speed', 'speed of the curve', curve.speed, true),
+          stated(
+            'curve.shut-off-head',
+            'head of the curve with the discharge valve closed',
+            curve.shutOffHead,
+            true,
+          ),
+          stated('curve.flow', 'flow of the duty point', curve.flow, true),
+          stated('curve.head', 'head of the duty point', curve.head, true),
+          stated('curve.efficiency', 'efficiency of the pump at the duty point', curve.efficiency, true),
+        ]
+      : []),
+    ...(motor
+      ? [
+          stated('motor.displacement', 'oil for one turn of the motor', motor.displacement, true),
+          stated(
+            'motor.volumetric-efficiency',
+            'volumetric efficiency of the motor',
+            motor.volumetricEfficiency,
+            true,
+          ),
+          stated(
+            'motor.mechanical-efficiency',
+            'mechanical efficiency of the motor',
+            motor.mechanicalEfficiency,
+            true,
+          ),
+        ]
+      : []),
+  ]
 }
 
 function named(group: string, values: readonly NamedValue[]): readonly ComputedValue[] {

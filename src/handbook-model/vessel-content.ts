@@ -128,6 +128,9 @@ export interface VesselSupplies {
   /** Oil through one pump while it is flushed and vented. */
   readonly flushFlow: Datum<'volume-flow'>
   readonly drumVolume: Datum<'volume'>
+  /** How stiff the oil is, and how it grows with its temperature. */
+  readonly oilBulkModulus: Datum<'pressure-difference'>
+  readonly oilExpansion: Datum<'thermal-expansion'>
   readonly ventilatorFlow: Datum<'volume-flow'>
 }
 

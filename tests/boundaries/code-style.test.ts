@@ -119,6 +119,7 @@ describe('catching', () => {
   const reasons = new Map([
     ['src/cli.ts', 'ends the program with its exit status'],
     ['src/commands/calculate.ts', 'a refused input of a calculation is a use gone wrong'],
+    ['src/compute/computed-value.ts', 'a calculation refuses what the author stated'],
     ['src/issues/ledger.ts', 'a ledger that does not parse'],
     ['src/publish/disk.ts', 'a disk without second names'],
     ['src/read/read-csv.ts', 'a table that does not parse'],

@@ -144,7 +144,7 @@ deadweight: 17600 t
 ${origin}
 locations: [cargo control room]
 hydraulics: {system-pressure: 240 bar(g), return-pressure: 6 bar(g), purge-regulator-maximum: 4 bar(g), oil: grade 46}
-supplies: {purge-gas-flow: 60 l/min, bottle-volume: 50 l, bottle-pressure: 150 bar(g), flush-flow: 40 l/min, drum-volume: 200 l, ventilator-flow: 6000 m³/h}
+supplies: {purge-gas-flow: 60 l/min, bottle-volume: 50 l, bottle-pressure: 150 bar(g), flush-flow: 40 l/min, drum-volume: 200 l, oil-bulk-modulus: 15000 bar, oil-expansion: 0.0007 1/K, ventilator-flow: 6000 m³/h}
 facts: ${vesselFacts ?? '{}'}
 cargoes: []
 tanks:

@@ -161,7 +161,7 @@ tools-aboard:
   - {tool: wrench, number: T1, location: store}
 spares-aboard:
   - {part: ring, quantity: 2, location: store}
-supplies: {purge-gas-flow: 60 l/min, bottle-volume: 50 l, bottle-pressure: 150 bar(g), flush-flow: 40 l/min, drum-volume: 200 l, ventilator-flow: 6000 m³/h}
+supplies: {purge-gas-flow: 60 l/min, bottle-volume: 50 l, bottle-pressure: 150 bar(g), flush-flow: 40 l/min, drum-volume: 200 l, oil-bulk-modulus: 15000 bar, oil-expansion: 0.0007 1/K, ventilator-flow: 6000 m³/h}
 `
 
 const texts: Readonly<Record<string, string>> = {

@@ -30,6 +30,8 @@ describe('pages of a vessel', () => {
           `p/${id}/symptoms.html`,
           `p/${id}/values.html`,
           `p/${id}/torques.html`,
+          `p/${id}/fasteners.html`,
+          `p/${id}/design-values.html`,
         ]),
       ].sort(),
     )

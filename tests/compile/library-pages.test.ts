@@ -1,6 +1,6 @@
 import {describe, expect, test} from 'vitest'
 import {cautionsPage, partsPage, sourcesPage, toolsPage, wordsPage} from '../../src/compile/library-pages.ts'
-import {positionValuesPage, torquesPage} from '../../src/compile/values-pages.ts'
+import {explanationsOf} from '../../src/compile/values-pages.ts'
 import type {ComputedValue} from '../../src/handbook-model/computed.ts'
 import type {PageLink} from '../../src/handbook-model/pages.ts'
 import type {Procedure} from '../../src/handbook-model/procedure.ts'
@@ -131,7 +131,7 @@ describe('values of a pump', () => {
   const usedIn = (position: 0 | 1, id: string): readonly string[] => {
     const [first, second] = desksOf(list)
     const desk = position === 0 ? first : second
-    const explained = desk ? [...positionValuesPage(desk).values, ...torquesPage(desk).values] : []
+    const explained = desk ? explanationsOf(desk).flatMap((page) => page.values) : []
     return words(explained.find((one) => one.line.id === id)?.usedIn ?? [])
   }
 
@@ -177,7 +177,7 @@ describe('values of a pump', () => {
       },
     })
     const [, desk] = desksOf(list, [torque])
-    const page = desk && torquesPage(desk)
+    const page = desk && explanationsOf(desk).find(({head}) => head.path.endsWith('torques.html'))
     const explained = page?.values.find((one) => one.line.id === 'hub-bolts.torque')
     expect(explained).toMatchObject({
       words: 'how',

@@ -18,6 +18,7 @@ import {
   millilitresPerMinute,
   millimetres,
   percent,
+  perKelvin,
 } from '../../src/quantities/named-units.ts'
 import {at, datum, english, fact, place, to} from './data-for-tests.ts'
 
@@ -189,6 +190,8 @@ export const vesselA: Vessel = {
     bottleVolume: datum(litres(50), '50', 'l'),
     bottlePressure: datum(barGauge(150), '150', 'bar(g)'),
     flushFlow: datum(litresPerMinute(40), '40', 'l/min'),
+    oilBulkModulus: datum(bar(15_000), '15000', 'bar'),
+    oilExpansion: datum(perKelvin(0.0007), '0.0007', '1/K'),
     drumVolume: datum(litres(200), '200', 'l'),
     ventilatorFlow: datum(litresPerMinute(100_000), '6000', 'm³/h'),
   },

@@ -120,7 +120,11 @@ describe('the wall sheet', () => {
 
   test('leads to the values of the first pump of the design', () => {
     const paths = pageAt(pages, 'values', 'values.html').designs[0]?.others.map((one) => one.link.path)
-    expect(paths).toEqual(['p/4p/values.html', 'p/4p/values.html', 'p/4p/values.html'])
+    expect(paths).toEqual([
+      'p/4p/design-values.html',
+      'p/4p/design-values.html',
+      'p/4p/design-values.html',
+    ])
   })
 })
 

@@ -199,6 +199,7 @@ describe('the explanation of the tightness test', () => {
 })
 
 describe('what is not known of the tightness test', () => {
+  const purge4s = ['purge.free-gas', 'purge.per-bottle', 'purge.time']
   const test4s = ['allowed-drop', 'hold-time', 'smallest-leak'].map((one) => `cofferdam.${one}`)
 
   test.each<[string, Changes, readonly string[], string]>([
@@ -211,7 +212,7 @@ describe('what is not known of the tightness test', () => {
     [
       'the bore of the outer pipe',
       {cofferdam: {outerPipeBore: notKnown('no drawing', 32)}},
-      ['cofferdam.outer-pipe-bore', 'cofferdam.volume', ...test4s],
+      ['cofferdam.outer-pipe-bore', 'cofferdam.volume', ...purge4s, ...test4s].sort(),
       'bore of the outer pipe of 4S (no drawing)',
     ],
     [
@@ -219,8 +220,9 @@ describe('what is not known of the tightness test', () => {
       {cofferdam: {rating: notKnown('no drawing', 33)}},
       [
         ...['pressure-per-kelvin', 'rating', 'test-pressure', 'upper-bound'].map((one) => `cofferdam.${one}`),
+        ...purge4s,
         ...test4s,
-      ],
+      ].sort(),
       'rating of the cofferdam of 4S (no drawing)',
     ],
     [

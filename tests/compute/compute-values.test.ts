@@ -33,7 +33,7 @@ describe('the values of a pump', () => {
   test('have each id that a procedure may refer to, and no other', () => {
     const [design] = contentWith({}).designs.values()
     if (!design) throw new Error('Unexpected content without a design, expected one')
-    expect([...values.keys()].sort()).toEqual([...knownValueIds(design)].sort())
+    expect([...values.keys()].sort()).toEqual([...knownValueIds(design), 'purge.least-oil'].sort())
   })
 
   test('are filed under their own ids, with a title, a source and a rounding each', () => {
@@ -61,6 +61,8 @@ describe('the values of a pump', () => {
         'lower-ring.renewal',
         ...['volume', 'upper-bound', 'test-pressure', 'hold-time'].map((name) => `cofferdam.${name}`),
         ...['smallest-leak', 'allowed-drop', 'pressure-per-kelvin'].map((name) => `cofferdam.${name}`),
+        ...['lower-bound', 'least-oil', 'free-gas', 'time', 'per-bottle'].map((name) => `purge.${name}`),
+        'tank.ventilation-time',
       ].sort(),
     )
   })
@@ -88,9 +90,12 @@ describe('the values of a pump', () => {
 
 describe('a stack length that is not known', () => {
   const gap = computed(withoutStackLength())
-  const dependent = ['allowed-drop', 'hold-time', 'smallest-leak', 'stack-length', 'volume'].map(
-    (name) => `cofferdam.${name}`,
-  )
+  const dependent = [
+    ...['allowed-drop', 'hold-time', 'smallest-leak', 'stack-length', 'volume'].map(
+      (name) => `cofferdam.${name}`,
+    ),
+    ...['free-gas', 'least-oil', 'lower-bound', 'per-bottle', 'time'].map((name) => `purge.${name}`),
+  ]
 
   test('leaves exactly what needs it not known, on that pump alone', () => {
     expect(unknownIn(gap.values)).toEqual(dependent)
@@ -111,16 +116,15 @@ describe('a stack length that is not known', () => {
     expect([...gap.others]).toEqual([...others])
   })
 
-  test('is told once for each value that needs it, at the line that states the gap', () => {
+  test('is told once, with every value that waits for it, at the line that states the gap', () => {
     const lines = gap.said.split('\n').filter((one) => one.includes('no-uncomputable-value'))
-    expect(lines).toEqual(
-      dependent
-        .filter((id) => id !== 'cofferdam.stack-length')
-        .map(
-          (id) =>
-            `content/vessels/vessel-a/vessel.yaml:77:9 information Unexpected gap, expected stack length of 4S (not measured) to compute \`${id}\` of \`vessel-a/4s\` no-uncomputable-value`,
-        ),
-    )
+    const waiting = [
+      ...['volume', 'hold-time', 'smallest-leak', 'allowed-drop'].map((name) => `cofferdam.${name}`),
+      ...['lower-bound', 'least-oil', 'free-gas', 'time', 'per-bottle'].map((name) => `purge.${name}`),
+    ]
+    expect(lines).toEqual([
+      `content/vessels/vessel-a/vessel.yaml:77:9 information Unexpected gap, expected stack length of 4S (not measured) to compute ${waiting.map((id) => `\`${id}\``).join(', ')} of \`vessel-a/4s\` no-uncomputable-value`,
+    ])
   })
 })
 
@@ -130,7 +134,7 @@ describe('a gap in the data is told at its own line', () => {
       'of the utilisation',
       {joint: {utilisation: notKnown('no drawing', 51)}},
       51,
-      ['hub-bolts.passes', 'hub-bolts.preload', 'hub-bolts.torque'],
+      ['hub-bolts.torque', 'hub-bolts.preload', 'hub-bolts.passes'],
     ],
     ['of the renewal clearance', {ring: {renewal: notKnown('no drawing', 52)}}, 52, ['lower-ring.renewal']],
     [
@@ -144,21 +148,29 @@ describe('a gap in the data is told at its own line', () => {
       {cofferdam: {rating: notKnown('no drawing', 54)}},
       54,
       [
-        ...['allowed-drop', 'hold-time', 'pressure-per-kelvin', 'smallest-leak', 'test-pressure'],
-        'upper-bound',
-      ].map((name) => `cofferdam.${name}`),
+        ...['upper-bound', 'test-pressure', 'hold-time', 'smallest-leak', 'allowed-drop'].map(
+          (name) => `cofferdam.${name}`,
+        ),
+        'cofferdam.pressure-per-kelvin',
+        ...['free-gas', 'time', 'per-bottle'].map((name) => `purge.${name}`),
+      ],
     ],
     [
       'of the head volume',
       {cofferdam: {headVolume: notKnown('no drawing', 55)}},
       55,
-      ['allowed-drop', 'hold-time', 'smallest-leak', 'volume'].map((name) => `cofferdam.${name}`),
+      [
+        ...['volume', 'hold-time', 'smallest-leak', 'allowed-drop'].map((name) => `cofferdam.${name}`),
+        ...['free-gas', 'time', 'per-bottle'].map((name) => `purge.${name}`),
+      ],
     ],
   ])('%s', (_what, changes, line, ids) => {
     const told = computed(changes)
       .said.split('\n')
       .filter((one) => one.includes('`vessel-a/4s`'))
-    expect(told.map((one) => /compute `([^`]+)`/u.exec(one)?.[1])).toEqual(ids)
+    expect(told.map((one) => /compute (.+) of `vessel/u.exec(one)?.[1])).toEqual([
+      ids.map((id) => `\`${id}\``).join(', '),
+    ])
     for (const one of told)
       expect(one).toMatch(new RegExp(`^content/designs/design-a\\.yaml:${line}:1 information `, 'u'))
   })

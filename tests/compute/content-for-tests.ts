@@ -117,8 +117,8 @@ export function contentWith(changes: Changes): Content {
     designs: byId([design]),
     vessels: byId([{...vesselA, ...changes.vessel}]),
     tools: byId([tool('test-gauge', gauge), tool('thermometer', thermometer)]),
-    tables: tablesOf(),
     ...changes.content,
+    tables: {...(changes.content?.tables ?? tablesOf()), cargoes: base.tables.cargoes},
   }
 }
 
@@ -127,6 +127,8 @@ function sourcesWith(changes: Readonly<Record<string, Partial<Source> | undefine
   const ids = [
     ...['drawing', 'vdi-2230', 'iso-261', 'iso-724', 'iso-273', 'iso-4014', 'iso-898-1'],
     ...['common-practice', 'house-rules', 'geometry', 'ideal-gas', 'paste-sheet'],
+    ...['hydrostatics', 'ventilation', 'sling-statics', 'power-screws', 'iso-3601', 'oil-properties'],
+    ...['pump-laws', 'motor-symbols', 'standard'],
   ]
   return byId(
     ids.flatMap((id, index): Source[] => {

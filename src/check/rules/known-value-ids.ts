@@ -1,5 +1,16 @@
-import {jointValueNames} from '../../handbook-model/computed.ts'
-import type {Design} from '../../handbook-model/vessel-content.ts'
+import {
+  houseValueNames,
+  jointValueNames,
+  liftValueNames,
+  loweringValueNames,
+  oilValueNames,
+  oRingValueNames,
+  pumpValueNames,
+  purgeValueNames,
+  sealValueNames,
+  supplyValueNames,
+} from '../../handbook-model/computed.ts'
+import type {Design} from '../../handbook-model/design-content.ts'
 
 const ofRing = ['running-diameter', 'new', 'minimum-new', 'renewal']
 const fixed = [
@@ -22,9 +33,11 @@ const fixed = [
     'rating',
     'lip-reverse-limit',
   ].map((one) => `cofferdam.${one}`),
-  ...['stabilise', 'isolation-proof', 'isolation-recheck', 'hold-least'].map((one) => `house.${one}`),
+  ...houseValueNames.map((one) => `house.${one}`),
+  ...supplyValueNames.map((one) => `supply.${one}`),
+  ...purgeValueNames.map((one) => `purge.${one}`),
   ...['system-pressure', 'return-pressure', 'purge-regulator-maximum'].map((one) => `hydraulics.${one}`),
-  ...['vacuum-valve', 'pressure-valve', 'volume', 'height'].map((one) => `tank.${one}`),
+  ...['vacuum-valve', 'pressure-valve', 'volume', 'height', 'ventilation-time'].map((one) => `tank.${one}`),
 ]
 
 /** Every value id that a pump of this design has; a procedure may refer to these and no others. */
@@ -32,6 +45,14 @@ export function knownValueIds(design: Design): ReadonlySet<string> {
   return new Set([
     ...design.joints.flatMap((joint) => jointValueNames.map((one) => `${joint.id}.${one}`)),
     ...design.rings.flatMap((ring) => ofRing.map((one) => `${ring.id}.${one}`)),
+    ...design.lifts.flatMap((lift) => liftValueNames.map((one) => `${lift.id}.${one}`)),
+    ...design.seals.flatMap((seal) => sealValueNames.map((one) => `${seal.id}.${one}`)),
+    ...design.oRings.flatMap((ring) => oRingValueNames.map((one) => `${ring.id}.${one}`)),
+    ...(design.lowering ? loweringValueNames.map((one) => `lowering.${one}`) : []),
+    ...(design.oil ? oilValueNames.map((one) => `oil.${one}`) : []),
+    ...(design.curve ? pumpValueNames.curve.map((one) => `curve.${one}`) : []),
+    ...(design.motor ? pumpValueNames.motor.map((one) => `motor.${one}`) : []),
+    ...(design.motor && design.curve ? pumpValueNames.both.map((one) => `motor.${one}`) : []),
     ...design.masses.map((one) => `mass.${one.id}`),
     ...design.settings.map((one) => `setting.${one.id}`),
     ...design.ratings.map((one) => `rating.${one.id}`),

@@ -66,6 +66,8 @@ const supplies = fields({
   'bottle-pressure': quantity('gauge-pressure'),
   'flush-flow': quantity('volume-flow'),
   'drum-volume': quantity('volume'),
+  'oil-bulk-modulus': quantity('pressure-difference'),
+  'oil-expansion': quantity('thermal-expansion'),
   'ventilator-flow': quantity('volume-flow'),
 })
 
