@@ -12,7 +12,16 @@ export interface DrivenBrowser {
   visit(address: string): Promise<Visit>
   /** Prints an address as the crew's browser does, to PDF bytes. */
   print(address: string): Promise<Uint8Array>
+  /** Opens a window of its own that goes from address to address, so that many can be open at a time. */
+  openWindow(): Promise<BrowserWindow>
   close(): Promise<void>
+}
+
+/** A window that is used again: its visits and prints follow one another. */
+export interface BrowserWindow {
+  visit(address: string): Promise<Omit<Visit, 'done'>>
+  /** Prints what the last visit shows. */
+  print(): Promise<Uint8Array>
 }
 
 export interface Visit {
@@ -49,19 +58,19 @@ export async function startChromium(scripts: boolean, width = 1280): Promise<Dri
     javaScriptEnabled: scripts,
     viewport: {width, height: 900},
   })
+  const open = async (): Promise<OpenPage> => {
+    const page = await context.newPage()
+    const ear = newEar()
+    page
+      .on('console', ear.console)
+      .on('pageerror', ear.error)
+      .on('requestfailed', ear.failed)
+      .on('request', ear.request)
+    return {page, ear}
+  }
   return {
     name: 'chromium',
-    visit: async (address) => {
-      const page = await context.newPage()
-      const ear = listener()
-      page
-        .on('console', ear.console)
-        .on('pageerror', ear.error)
-        .on('requestfailed', ear.failed)
-        .on('request', ear.request)
-      return visitWith(page, ear, address)
-    },
-    print: async (address) => printWith(await context.newPage(), address),
+    ...actsOf(open, open),
     close: async () => {
       await context.close()
       rmSync(folder, {recursive: true, force: true})
@@ -83,62 +92,95 @@ export async function startFirefox(scripts: boolean): Promise<DrivenBrowser> {
       'javascript.enabled': scripts,
     },
   })
+  const open = async (type: 'tab' | 'window'): Promise<OpenPage> => {
+    const page = await browser.newPage({type})
+    const ear = newEar()
+    page
+      .on('console', ear.console)
+      .on('pageerror', ear.error)
+      .on('requestfailed', ear.failed)
+      .on('request', ear.request)
+    return {page, ear}
+  }
   return {
     name: 'firefox',
-    visit: async (address) => {
-      const page = await browser.newPage()
-      const ear = listener()
-      page
-        .on('console', ear.console)
-        .on('pageerror', ear.error)
-        .on('requestfailed', ear.failed)
-        .on('request', ear.request)
-      return visitWith(page, ear, address)
-    },
-    print: async (address) => printWith(await browser.newPage(), address),
+    ...actsOf(
+      () => open('tab'),
+      // A tab in the background waits a second for each sheet it prints; a window does not.
+      () => open('window'),
+    ),
     close: () => browser.close(),
   }
 }
 
+/** Paper size and margins come from the page's own styles. */
+const asTheSheetAsks = {preferCSSPageSize: true}
+
+/** A page with the ear that listens to it. */
+interface OpenPage {
+  readonly page: DriverPage
+  readonly ear: Ear
+}
+
 /** Takes down what a page says and asks for. */
-interface Listener {
-  readonly faults: readonly string[]
-  readonly requests: readonly string[]
+interface Ear {
+  faults: string[]
+  requests: string[]
   console(message: {type(): string; text(): string}): void
   error(error: unknown): void
   failed(request: {url(): string}): void
   request(request: {url(): string}): void
 }
 
-function listener(): Listener {
-  const faults: string[] = []
-  const requests: string[] = []
-  return {
-    faults,
-    requests,
+function newEar(): Ear {
+  const ear: Ear = {
+    faults: [],
+    requests: [],
     console: (message) => {
-      if (['error', 'warning', 'warn'].includes(message.type())) faults.push(message.text())
+      if (['error', 'warning', 'warn'].includes(message.type())) ear.faults.push(message.text())
     },
     error: (error) => {
-      faults.push(String(error))
+      ear.faults.push(String(error))
     },
     failed: (request) => {
-      faults.push(`failed: ${request.url()}`)
+      ear.faults.push(`failed: ${request.url()}`)
     },
     request: (request) => {
-      requests.push(request.url())
+      ear.requests.push(request.url())
+    },
+  }
+  return ear
+}
+
+function actsOf(
+  openTab: () => Promise<OpenPage>,
+  openWindow: () => Promise<OpenPage>,
+): Pick<DrivenBrowser, 'visit' | 'print' | 'openWindow'> {
+  return {
+    visit: async (address) => visitWith(await openTab(), address),
+    print: async (address) => {
+      const opened = await openTab()
+      await visitWith(opened, address)
+      const bytes = await opened.page.pdf(asTheSheetAsks)
+      await opened.page.close()
+      return bytes
+    },
+    openWindow: async () => {
+      const opened = await openWindow()
+      return {
+        visit: async (address) => {
+          opened.ear.faults = []
+          opened.ear.requests = []
+          return visitWith(opened, address)
+        },
+        print: () => opened.page.pdf(asTheSheetAsks),
+      }
     },
   }
 }
 
-async function visitWith(page: DriverPage, {faults, requests}: Listener, address: string): Promise<Visit> {
+async function visitWith({page, ear}: OpenPage, address: string): Promise<Visit> {
   await page.goto(address, {waitUntil: 'load'})
+  const {faults, requests} = ear
   return {faults, requests, evaluate: (expression) => page.evaluate(expression), done: () => page.close()}
-}
-
-async function printWith(page: DriverPage, address: string): Promise<Uint8Array> {
-  await page.goto(address, {waitUntil: 'load'})
-  const bytes = await page.pdf({preferCSSPageSize: true})
-  await page.close()
-  return bytes
 }
