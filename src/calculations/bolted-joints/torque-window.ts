@@ -1,6 +1,6 @@
 import {type Quantity, quantityOf} from '../../quantities/quantity.ts'
-import {roundToStep} from '../../quantities/round-decimal.ts'
 import type {CalculationNote} from '../calculation-note.ts'
+import {torqueForWrench} from './torque-for-wrench.ts'
 
 /** What a wrench is set to and what it may then give. */
 export interface TorqueWindow {
@@ -50,12 +50,8 @@ export function torqueWindow(input: {
   if (accuracy.si < 0 || accuracy.si > 0.1)
     throw new RangeError(`Unexpected accuracy ${accuracy.si}, expected 0 to 0.1 of the setting`)
   const setting = graduation
-    ? Number(roundToStep(torque.si, graduation.si, input.isMaximum ? 'down' : 'half-even'))
+    ? torqueForWrench({torque, graduation, meaning: input.isMaximum ? 'maximum' : 'target'}).si
     : torque.si
-  if (setting <= 0)
-    throw new RangeError(
-      `Unexpected graduation of ${graduation?.si} N·m for ${torque.si} N·m, expected a finer one`,
-    )
   return {
     setting: quantityOf('torque', setting),
     least: quantityOf('torque', setting * (1 - accuracy.si)),

@@ -91,7 +91,6 @@ describe('hydraulic data against pump data', () => {
     pumpShaftPower: duty.shaftPower,
     tolerance: percent(15),
   }
-  const with30PercentMore = {...input, pressureDrop: bar((input.pressureDrop.si / 1e5) * 1.3)}
 
   test('agree where the pressure is the one expected at duty', () => {
     const balance = powerBalance(input)
@@ -104,7 +103,7 @@ describe('hydraulic data against pump data', () => {
   })
 
   test('do not agree when the motor gives 30 % more torque than the pump takes', () => {
-    const balance = powerBalance(with30PercentMore)
+    const balance = powerBalance({...input, pressureDrop: bar((input.pressureDrop.si / 1e5) * 1.3)})
     expect([balance.agrees, balance.torque.agrees, balance.power.agrees]).toEqual([false, false, false])
     expect(balance.torque.difference.si).toBeCloseTo(0.3, 9)
     expect(balance.torque.byMotor.si / balance.torque.byPump.si).toBeCloseTo(1.3, 9)
@@ -125,6 +124,16 @@ describe('hydraulic data against pump data', () => {
     expect(balance.torque.agrees).toBe(true)
     expect(balance.speed?.agrees).toBe(false)
     expect((balance.speed?.byMotor.si ?? 0) * 60).toBeCloseTo((300 * 0.95) / 0.16, 6)
+    expect(balance.agrees).toBe(false)
+  })
+
+  test('do not agree when the speed alone is off, because a torque as much too high hides it in the power', () => {
+    const balance = powerBalance({
+      ...input,
+      pressureDrop: bar((input.pressureDrop.si / 1e5) * 1.12),
+      oilFlow: litresPerMinute(((0.16 * 2400) / 0.95) * 0.84),
+    })
+    expect([balance.torque.agrees, balance.power.agrees, balance.speed?.agrees]).toEqual([true, true, false])
     expect(balance.agrees).toBe(false)
   })
 
