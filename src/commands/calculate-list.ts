@@ -6,13 +6,16 @@ import {runningClearance, runningClearanceNote} from '../calculations/clearances
 import {boltCalculations} from './calculate-bolts.ts'
 import {gasCalculations} from './calculate-gas.ts'
 import {heatingCalculations} from './calculate-heating.ts'
+import {hydraulicCalculations} from './calculate-hydraulics.ts'
 import {liftingCalculations} from './calculate-lifting.ts'
 import {oilCalculations} from './calculate-oil.ts'
+import {pumpCalculations} from './calculate-pump.ts'
 import {purgeCalculations} from './calculate-purge.ts'
 import {type CalculationRun, quantityLine} from './calculate-result.ts'
 import {runOutCalculations} from './calculate-run-out.ts'
 import {sealCalculations} from './calculate-seals.ts'
 import {runTighteningTorque} from './calculate-torque.ts'
+import {unitCalculations} from './calculate-units.ts'
 import {ventilationCalculations} from './calculate-ventilation.ts'
 import type {CalculationWords} from './calculate-words.ts'
 import type {ListedCalculation} from './listed-calculation.ts'
@@ -54,6 +57,9 @@ export const listedCalculations: readonly ListedCalculation[] = [
   ...heatingCalculations,
   ...liftingCalculations,
   ...oilCalculations,
+  ...hydraulicCalculations,
+  ...pumpCalculations,
+  ...unitCalculations,
   ...runOutCalculations,
   ...sealCalculations,
 ].sort((a, b) => (a.note.name < b.note.name ? -1 : 1))

@@ -2,6 +2,7 @@ import {boltCalls} from './example-calls-bolts.ts'
 import {gasCalls} from './example-calls-gas.ts'
 import {liftingCalls} from './example-calls-lifting.ts'
 import {oilCalls} from './example-calls-oil.ts'
+import {pumpCalls} from './example-calls-pump.ts'
 import {sealAndBearingCalls} from './example-calls-seals.ts'
 
 /**
@@ -34,5 +35,6 @@ export const exampleCalls: ReadonlyMap<string, readonly string[]> = new Map<stri
   ...gasCalls,
   ...liftingCalls,
   ...oilCalls,
+  ...pumpCalls,
   ...sealAndBearingCalls,
 ])
