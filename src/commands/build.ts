@@ -1,6 +1,7 @@
 import {stopsTheBuild} from '../messages/add-message.ts'
 import {checkFiles} from '../publish/check-files.ts'
 import {nodeDisk} from '../publish/disk.ts'
+import {faultOfOutFolder} from '../publish/out-folder.ts'
 import {completeInterruptedSwaps, publishVessel} from '../publish/publish-vessel.ts'
 import {renderHandbook} from '../render/render-handbook.ts'
 import {type CommandOptions, countWords, messagesData, messagesText, type Outcome} from './outcome.ts'
@@ -18,6 +19,8 @@ interface Published {
 
 /** `sheetanchor build`: publishes the handbook of every vessel, or of those named. */
 export async function runBuild(options: CommandOptions): Promise<Outcome> {
+  const fault = faultOfOutFolder(options.out, nodeDisk)
+  if (fault) return {exitStatus: 3, out: '', err: `${fault.reason}\n    mend: ${fault.mend}\n`}
   completeInterruptedSwaps(options.out, nodeDisk)
   options.progress('reading and checking')
   const {files, content, values, ledgers} = await checkAndCompute(options.content)

@@ -1,4 +1,6 @@
 import {
+  accessSync,
+  constants,
   existsSync,
   linkSync,
   mkdirSync,
@@ -6,12 +8,17 @@ import {
   readFileSync,
   renameSync,
   rmSync,
+  statSync,
   writeFileSync,
 } from 'node:fs'
 
 /** What publishing asks of a disk; tests give one that stops at every call. */
 export interface Disk {
   exists(path: string): boolean
+  /** True for a folder; the path exists. */
+  isFolder(path: string): boolean
+  /** Whether files may be listed, made and taken away in a folder that exists. */
+  mayWrite(folder: string): boolean
   read(path: string): Uint8Array
   list(folder: string): readonly string[]
   makeFolder(path: string): void
@@ -25,6 +32,15 @@ export interface Disk {
 /** The real disk. Every call throws the machine's own error. */
 export const nodeDisk: Disk = {
   exists: existsSync,
+  isFolder: (path) => statSync(path).isDirectory(),
+  mayWrite: (folder) => {
+    try {
+      accessSync(folder, constants.R_OK | constants.W_OK | constants.X_OK)
+      return true
+    } catch {
+      return false
+    }
+  },
   read: (path) => readFileSync(path),
   list: (folder) => readdirSync(folder).sort(),
   makeFolder: (path) => {

@@ -101,13 +101,22 @@ async function listFiles(root: string, below: string, files: ContentFiles): Prom
   try {
     entries = await readdir(join(root, below), {withFileTypes: true})
   } catch (error) {
-    const missing =
-      below === ''
-        ? `Unexpected content folder \`${root}\` that cannot be read (${codeOf(error)}), expected a folder`
-        : `Unexpected folder that cannot be read (${codeOf(error)}), expected a readable folder`
-    addMessage(files, {path: below === '' ? '.' : below, line: 1, column: 1}, 'no-missing-content', missing, {
-      note: 'Name the folder that holds the content with --content',
-    })
+    if (below === '')
+      addMessage(
+        files,
+        {path: '.', line: 1, column: 1},
+        'no-missing-content',
+        `Unexpected content folder \`${root}\` that cannot be read (${codeOf(error)}), expected a folder`,
+        {note: 'Name the folder that holds the content with --content'},
+      )
+    else
+      addMessage(
+        files,
+        {path: below, line: 1, column: 1},
+        'no-unreadable-file',
+        `Unexpected folder that cannot be read (${codeOf(error)}), expected a readable folder`,
+        {note: 'Give yourself the right to read it'},
+      )
     return []
   }
   const found: string[] = []

@@ -49,9 +49,9 @@ describe('the command line', () => {
     expect(err).toContain(said)
   })
 
-  test('tells a folder that cannot be written from a fault of the content, with 3', () => {
+  test('tells a fault of the machine from a fault of the content, with 3', () => {
     writeFileSync(join(program.folder, 'plain'), '')
-    const {status, out, err} = program.run(['build', '--out', 'plain'])
+    const {status, out, err} = program.run(['check', '--out', 'plain'])
     expect({status, out}).toEqual({status: 3, out: ''})
     expect(err).toMatch(/^Unexpected fault of the machine: ENOTDIR.*plain.*Nothing was replaced\n$/u)
   })

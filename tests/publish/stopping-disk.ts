@@ -33,6 +33,8 @@ export function stoppingDisk(disk: Disk, stopAt: number, moment: Moment, calls: 
   }
   return {
     exists: disk.exists,
+    isFolder: disk.isFolder,
+    mayWrite: disk.mayWrite,
     read: disk.read,
     list: disk.list,
     makeFolder: (path) => counted('makeFolder', () => disk.makeFolder(path)),
