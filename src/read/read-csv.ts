@@ -22,7 +22,7 @@ export function readCsv(path: string, text: string, files: ContentFiles): CsvSou
   }
   const rows = lines.slice(first).flatMap((line, index) => cellsOf(path, line, first + index + 1, files))
   const [header, ...body] = rows
-  const place = {path, line: first + 1, column: 1}
+  const place = {path, line: Math.min(first + 1, lines.length), column: 1}
   if (!header) {
     addMessage(files, place, 'no-csv-fault', 'Unexpected end of table, expected a header row', {
       note: 'Write the column names in one line below the # lines',

@@ -1,11 +1,8 @@
-import {checkAndCompute, stateVessel} from '../../../src/commands/run-stages.ts'
 import {stopsTheBuild} from '../../../src/messages/add-message.ts'
 import {printMessages} from '../../../src/messages/print-messages.ts'
 import type {RuleId} from '../../../src/messages/severities.ts'
-import {checkFiles} from '../../../src/publish/check-files.ts'
-import {renderHandbook} from '../../../src/render/render-handbook.ts'
 import {type ChangedContent, smallContent, withChangedContent} from '../../commands/changed-content.ts'
-import {templates} from '../../render/templates-on-disk.ts'
+import {renderedContent} from '../../commands/rendered-content.ts'
 import {placeIn} from '../messages-for-tests.ts'
 
 /** A change of the small content. */
@@ -38,14 +35,7 @@ export interface Told {
 export async function toldAfter(change: Change, places: readonly PlaceOfCase[] = []): Promise<Told> {
   return withChangedContent(async (content) => {
     change(content)
-    const {files, content: checked, values, ledgers} = await checkAndCompute(content.folder)
-    if (checked && values) {
-      for (const vessel of checked.vessels.keys()) {
-        const stated = stateVessel(checked, values, vessel, ledgers, files)
-        const rendered = renderHandbook({...stated, templates, runtime: {head: '', page: '', hub: ''}})
-        checkFiles(vessel, rendered, files)
-      }
-    }
+    const {files} = await renderedContent(content.folder)
     const placeOf = ([path, words]: PlaceOfCase): string =>
       `content/${words === undefined ? `${path}:1:1` : placeIn(content.read(path), words, path)}`
     return {
