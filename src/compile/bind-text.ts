@@ -19,7 +19,7 @@ export function bindText(text: RichText, desk: PumpDesk): BoundText {
         return {
           kind: 'value',
           text: known ? printedValue(value) : notKnownWords,
-          path: `${explanationPath(desk.position.id, value.id)}#${elementId('value', value.id)}`,
+          path: `${explanationPath(value, desk)}#${elementId('value', value.id)}`,
           known,
         }
       }

@@ -40,7 +40,7 @@ function figureCell(value: ComputedValue, desk: PumpDesk): FigureCell {
   return {
     text,
     because: result.kind === 'known' ? (value.condition ?? '') : wordsEn.missing(result.missing),
-    link: valueLink(desk.position.id, value.id, text),
+    link: valueLink(value, text, desk),
   }
 }
 

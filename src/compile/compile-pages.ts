@@ -12,7 +12,7 @@ import {positionPage} from './position-page.ts'
 import {procedureLine, procedurePage} from './procedure-page.ts'
 import {symptomsPage} from './symptoms-page.ts'
 import {proceduresOf} from './used-in.ts'
-import {explanationsOf, valuesPage} from './values-pages.ts'
+import {designValuesPages, positionValuesPage, valuesPage} from './values-pages.ts'
 import {wordsEn} from './words-en.ts'
 import {writtenDatum} from './written-datum.ts'
 
@@ -50,20 +50,21 @@ function pagesOfPump(desk: PumpDesk): readonly Page[] {
       .map((procedure) => procedurePage(procedure, desk)),
     ...(desk.content.symptoms.length > 0 ? [symptomsPage(desk)] : []),
     ...[...desk.content.jobs.values()].map((job) => jobPage(job, desk)),
-    ...explanationsOf(desk),
+    positionValuesPage(desk),
   ]
 }
 
-/** Procedures that say the same on every pump of the ship or of a design: one page each. */
+/** What is the same on every pump of the ship or of a design: one page each. */
 function sharedPages(desks: readonly PumpDesk[]): readonly Page[] {
   const ofDesigns = desks.filter(
     (desk, index) => desks.findIndex((one) => one.design.id === desk.design.id) === index,
   )
-  return proceduresOf(desks).flatMap((procedure) => {
+  const procedures = proceduresOf(desks).flatMap((procedure) => {
     if (procedure.scope === 'position') return []
     const served = procedure.scope === 'vessel' ? desks.slice(0, 1) : ofDesigns
     return served.map((desk) => procedurePage(procedure, desk))
   })
+  return [...procedures, ...ofDesigns.flatMap(designValuesPages)]
 }
 
 function vesselHead(vessel: Vessel, content: Content): VesselHead {

@@ -201,7 +201,7 @@ function valuesOn(source: string, desks: readonly PumpDesk[]): readonly PageLink
   for (const desk of desks) {
     for (const value of desk.values.values()) {
       if (links.has(value.id) || !value.sources.some((use) => use.source === source)) continue
-      links.set(value.id, valueLink(desk.position.id, value.id, value.title))
+      links.set(value.id, valueLink(value, value.title, desk))
     }
   }
   return [...links.values()]

@@ -55,32 +55,41 @@ export function symptomsPath(position: string): string {
   return `p/${position}/symptoms.html`
 }
 
-/** The pages that explain the values of a pump; four, so that none grows heavy. */
-export const explanationPages = ['values', 'design-values', 'torques', 'fasteners'] as const
+/** The pages that explain what the pumps of a design share; three, so that none grows heavy. */
+export const designPages = ['values', 'torques', 'fasteners'] as const
 
-export type ExplanationPage = (typeof explanationPages)[number]
-
-/** Value groups that differ from pump to pump, or belong to the ship and its office. */
-const ofPump = ['cofferdam', 'purge', 'tank', 'oil', 'hydraulics', 'supply', 'house']
-
-/** Which page explains a value: its tightening, its fastener, what the pump and ship state, or what the design states. */
-export function explanationPageOf(id: string): ExplanationPage {
-  const [group = '', name = ''] = id.split('.')
-  if (tighteningNames.includes(name)) return 'torques'
-  if (jointValueNames.some((one) => one === name)) return 'fasteners'
-  return ofPump.includes(group) || name === 'pressure' ? 'values' : 'design-values'
-}
+export type DesignPage = (typeof designPages)[number]
 
 const tighteningNames = ['torque', 'preload', 'passes', 'order']
 
-/** Path of a page that explains values of a pump. */
-export function explanationPagePath(position: string, page: ExplanationPage): string {
-  return `p/${position}/${page}.html`
+/** Which page of its design explains a value: its tightening, its fastener, or what else the design states. */
+export function designPageOf(id: string): DesignPage {
+  const [, name = ''] = id.split('.')
+  if (tighteningNames.includes(name)) return 'torques'
+  return jointValueNames.some((one) => one === name) ? 'fasteners' : 'values'
 }
 
-/** Page that explains a value. */
-export function explanationPath(position: string, id: string): string {
-  return explanationPagePath(position, explanationPageOf(id))
+/** Page that explains the values of a pump. */
+export function positionValuesPath(position: string): string {
+  return `p/${position}/values.html`
+}
+
+/** Page that explains values of a design. */
+export function designPagePath(design: string, page: DesignPage): string {
+  return `designs/${design}/${page}.html`
+}
+
+/** Page that explains a value: one for all pumps of the design where they share it. */
+export function explanationPath(value: ValueOfAddress, desk: PumpOfAddress): string {
+  return value.ofDesign
+    ? designPagePath(desk.design.id, designPageOf(value.id))
+    : positionValuesPath(desk.position.id)
+}
+
+/** What of a value its address needs. */
+interface ValueOfAddress {
+  readonly id: string
+  readonly ofDesign: boolean
 }
 
 /** Element id of an item, prefixed by its kind or procedure so that pages can be merged. */
@@ -93,9 +102,9 @@ export function cautionLink(id: string, text: string): PageLink {
   return {text, path: cautionsPath, fragment: elementId('caution', id)}
 }
 
-/** Link to the explanation of a value on its pump. */
-export function valueLink(position: string, id: string, text: string): PageLink {
-  return {text, path: explanationPath(position, id), fragment: elementId('value', id)}
+/** Link to the explanation of a value. */
+export function valueLink(value: ValueOfAddress, text: string, desk: PumpOfAddress): PageLink {
+  return {text, path: explanationPath(value, desk), fragment: elementId('value', value.id)}
 }
 
 /** Link to the entry of a source. */

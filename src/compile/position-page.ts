@@ -5,7 +5,14 @@ import type {FactValue} from '../handbook-model/vessel-content.ts'
 import {type PumpDesk, positionHead, pumpValue} from './desk.ts'
 import {isolationLines} from './isolation-lines.ts'
 import {filesOfPump, filesOfValue, unique} from './made-from.ts'
-import {explanationPagePath, explanationPages, jobPath, positionPath, symptomsPath} from './page-paths.ts'
+import {
+  designPagePath,
+  designPages,
+  jobPath,
+  positionPath,
+  positionValuesPath,
+  symptomsPath,
+} from './page-paths.ts'
 import {procedureLine} from './procedure-page.ts'
 import {proceduresOf} from './used-in.ts'
 import {limitLine, valueLine} from './value-line.ts'
@@ -48,10 +55,13 @@ export function positionPage(desk: PumpDesk): PositionPage {
     ...(content.symptoms.length > 0
       ? {symptoms: {text: wordsEn.titles.symptoms(position.tag), path: symptomsPath(position.id)}}
       : {}),
-    valuesPages: explanationPages.map((page) => ({
-      text: wordsEn.explanations[page](position.tag),
-      path: explanationPagePath(position.id, page),
-    })),
+    valuesPages: [
+      {text: wordsEn.titles.positionValues(position.tag), path: positionValuesPath(position.id)},
+      ...designPages.map((page) => ({
+        text: wordsEn.designPages[page](design.title.en),
+        path: designPagePath(design.id, page),
+      })),
+    ],
   }
 }
 

@@ -19,7 +19,7 @@ export function valueLine(value: ComputedValue, desk: PumpDesk): ValueLine {
     condition: known ? (value.condition ?? '') : wordsEn.missing(result.missing),
     basis: value.calculation ? value.calculation.name.replaceAll('-', ' ') : wordsEn.stated,
     mark: markOf(value, desk),
-    link: valueLink(desk.position.id, value.id, value.title),
+    link: valueLink(value, value.title, desk),
   }
 }
 

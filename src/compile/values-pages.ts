@@ -3,7 +3,8 @@ import type {Design} from '../handbook-model/design-content.ts'
 import type {
   ExplainedInput,
   ExplainedValue,
-  PositionValuesPage,
+  ExplanationsPage,
+  PageLink,
   SourceLine,
   TorqueLine,
   ValuesPage,
@@ -11,10 +12,11 @@ import type {
 import {found, type PumpDesk, positionHead, printedValue, pumpValue} from './desk.ts'
 import {filesOfPump, filesOfValue, unique} from './made-from.ts'
 import {
-  type ExplanationPage,
-  explanationPageOf,
-  explanationPagePath,
-  explanationPages,
+  designPageOf,
+  designPagePath,
+  designPages,
+  positionValuesPath,
+  procedurePath,
   sourceLink,
   valuesPath,
 } from './page-paths.ts'
@@ -22,32 +24,66 @@ import {proceduresOf, proceduresShowing} from './used-in.ts'
 import {valueLine} from './value-line.ts'
 import {wordsEn} from './words-en.ts'
 
-/** The pages that explain the values of one pump, so that a pocket calculator gets each printed figure. */
-export function explanationsOf(desk: PumpDesk): readonly PositionValuesPage[] {
-  return explanationPages.map((name) => explanationPage(desk, name))
-}
-
-function explanationPage(desk: PumpDesk, name: ExplanationPage): PositionValuesPage {
-  const values = [...desk.values.values()].filter((value) => explanationPageOf(value.id) === name)
-  const numbers = sourceNumbers(values)
+/** What differs from pump to pump, or belongs to ship and office, explained so that a pocket calculator gets each figure. */
+export function positionValuesPage(desk: PumpDesk): ExplanationsPage {
+  const values = [...desk.values.values()].filter((value) => !value.ofDesign)
   return {
-    kind: 'position-values',
+    ...explanations(values, (value) => proceduresShowing(value.id, desk), desk),
     head: {
-      id: `${desk.vessel.id}/${desk.position.id}/${name}`,
-      shownAs: `${desk.position.tag} · ${name}`,
-      path: explanationPagePath(desk.position.id, name),
-      title: wordsEn.explanations[name](desk.position.tag),
+      id: `${desk.vessel.id}/${desk.position.id}/values`,
+      shownAs: `${desk.position.tag} · values`,
+      path: positionValuesPath(desk.position.id),
+      title: wordsEn.titles.positionValues(desk.position.tag),
       language: 'en',
       position: positionHead(desk),
-      madeFrom: unique([
-        ...filesOfPump(desk),
-        ...proceduresOf([desk]).map((one) => one.place.path),
-        ...values.flatMap((value) => filesOfValue(value, desk)),
-      ]),
+      madeFrom: filesOfExplanations(values, desk),
     },
-    values: values.map((value) => explainedValue(value, numbers, desk)),
+  }
+}
+
+/**
+ * What the pumps of a design share, explained once for all of them.
+ *
+ * Procedures are named without a link: their pages are those of the pump that the reader came from.
+ */
+export function designValuesPages(desk: PumpDesk): readonly ExplanationsPage[] {
+  return designPages.map((page) => {
+    const values = [...desk.values.values()].filter(
+      (value) => value.ofDesign && designPageOf(value.id) === page,
+    )
+    return {
+      ...explanations(values, () => [], desk),
+      head: {
+        id: `${desk.vessel.id}/${desk.design.id}/${page}`,
+        shownAs: `${desk.design.title.en} · ${page}`,
+        path: designPagePath(desk.design.id, page),
+        title: wordsEn.designPages[page](desk.design.title.en),
+        language: 'en',
+        madeFrom: filesOfExplanations(values, desk),
+      },
+    }
+  })
+}
+
+function explanations(
+  values: readonly ComputedValue[],
+  usedIn: (value: ComputedValue) => readonly PageLink[],
+  desk: PumpDesk,
+): Pick<ExplanationsPage, 'kind' | 'values' | 'sources'> {
+  const numbers = sourceNumbers(values)
+  return {
+    kind: 'explanations',
+    values: values.map((value) => ({...explainedValue(value, numbers, desk), usedIn: usedIn(value)})),
     sources: [...numbers].map(([id, number]) => sourceLine(id, number, desk)),
   }
+}
+
+function filesOfExplanations(values: readonly ComputedValue[], desk: PumpDesk): readonly string[] {
+  return unique([
+    ...filesOfPump(desk),
+    ...proceduresOf([desk]).map((one) => one.place.path),
+    ...values.flatMap((value) => filesOfValue(value, desk)),
+  ])
 }
 
 /** Numbers the sources of a page in order of their first use. */
@@ -72,7 +108,7 @@ function explainedValue(
   value: ComputedValue,
   numbers: ReadonlyMap<string, number>,
   desk: PumpDesk,
-): ExplainedValue {
+): Omit<ExplainedValue, 'usedIn'> {
   const {calculation, result} = value
   const input = ({symbol, title, printed, origin, source}: TracedInput): ExplainedInput => ({
     symbol,
@@ -93,8 +129,19 @@ function explainedValue(
       number: found(numbers.get(source), `number of source ${source}`),
       where: where ?? '',
     })),
-    usedIn: proceduresShowing(value.id, desk),
+    namedIn: value.ofDesign
+      ? unique(proceduresShowing(value.id, desk).map((link) => link.path)).map((path) =>
+          titleOfPage(path, desk),
+        )
+      : [],
   }
+}
+
+function titleOfPage(path: string, desk: PumpDesk): string {
+  return found(
+    proceduresOf([desk]).find((one) => procedurePath(one, desk) === path),
+    `procedure at ${path}`,
+  ).title
 }
 
 /** Wall sheet of a vessel: torques and clearances of each design aboard. */

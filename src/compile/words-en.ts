@@ -39,6 +39,7 @@ export const wordsEn = {
   titles: {
     start: (vessel: string): string => `Pump handbook of ${vessel}`,
     position: (tag: string): string => `Pump ${tag}`,
+    positionValues: (tag: string): string => `Values of pump ${tag}`,
     symptoms: (tag: string): string => `Symptoms of pump ${tag}`,
     values: 'Torques and clearances',
     cautions: 'Cautions and signal words',
@@ -47,11 +48,10 @@ export const wordsEn = {
     sources: 'Sources',
     words: 'Words used here',
   },
-  explanations: {
-    values: (tag: string): string => `Values of pump ${tag}`,
-    'design-values': (tag: string): string => `Design values of pump ${tag}`,
-    torques: (tag: string): string => `Tightening of pump ${tag}`,
-    fasteners: (tag: string): string => `Fasteners of pump ${tag}`,
+  designPages: {
+    values: (design: string): string => `Values of ${design}`,
+    torques: (design: string): string => `Tightening of ${design}`,
+    fasteners: (design: string): string => `Fasteners of ${design}`,
   },
   particulars: {
     hullNumber: 'Hull number',

@@ -85,7 +85,7 @@ export type Page =
   | ProcedurePage
   | JobPage
   | SymptomsPage
-  | PositionValuesPage
+  | ExplanationsPage
   | ValuesPage
   | CautionsPage
   | ToolsPage
@@ -407,9 +407,9 @@ export interface SymptomLine {
   }[]
 }
 
-/** All values of one pump, each explained in full. */
-export interface PositionValuesPage {
-  readonly kind: 'position-values'
+/** Values of one pump, or those that the pumps of a design share, each explained in full. */
+export interface ExplanationsPage {
+  readonly kind: 'explanations'
   readonly head: PageHead
   readonly values: readonly ExplainedValue[]
   readonly sources: readonly SourceLine[]
@@ -426,6 +426,8 @@ export interface ExplainedValue {
   /** Sources by their number at the foot of the page, with the place in each. */
   readonly sources: readonly NumberedSource[]
   readonly usedIn: readonly PageLink[]
+  /** Titles of the procedures that show a value which all pumps of the design share. */
+  readonly namedIn: readonly string[]
 }
 
 /** A source named by its number at the foot of the page. */

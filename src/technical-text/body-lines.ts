@@ -1,4 +1,4 @@
-import type {Page, PositionPage, PositionValuesPage, ValuesPage} from '../handbook-model/pages.ts'
+import type {Page, PositionPage, ExplanationsPage, ValuesPage} from '../handbook-model/pages.ts'
 import {cautionLines, isolationLines, limitLines, valueLines} from './block-lines.ts'
 import {procedureLines} from './procedure-lines.ts'
 import type {TechnicalLine} from './technical-line.ts'
@@ -37,7 +37,7 @@ export function bodyLines(page: Page): readonly TechnicalLine[] {
           {block: one.id, kind: 'advice', text: cause.advice},
         ]),
       ])
-    case 'position-values':
+    case 'explanations':
       return explainedLines(page)
     case 'values':
       return wallLines(page)
@@ -80,7 +80,7 @@ function positionLines(page: PositionPage): readonly TechnicalLine[] {
   ]
 }
 
-function explainedLines(page: PositionValuesPage): readonly TechnicalLine[] {
+function explainedLines(page: ExplanationsPage): readonly TechnicalLine[] {
   return page.values.flatMap(({line}) => [
     {block: line.id, kind: 'title', text: line.title},
     ...valueLines(line),

@@ -10,7 +10,12 @@ describe('a text bound to a pump', () => {
   test('shows a value with its unit and leads to its explanation on the same pump', () => {
     expect(bindText(sentence('Tighten to {hub-bolts.torque} now.'), deskOf(content, '4s'))).toEqual([
       {kind: 'text', text: 'Tighten to '},
-      {kind: 'value', text: '62 N·m', path: 'p/4s/torques.html#value--hub-bolts--torque', known: true},
+      {
+        kind: 'value',
+        text: '62 N·m',
+        path: 'designs/design-a/torques.html#value--hub-bolts--torque',
+        known: true,
+      },
       {kind: 'text', text: ' now.'},
     ])
   })
@@ -25,7 +30,7 @@ describe('a text bound to a pump', () => {
       {
         kind: 'value',
         text: 'NOT KNOWN - MEASURE AND REPORT',
-        path: 'p/4p/torques.html#value--hub-bolts--torque',
+        path: 'designs/design-a/torques.html#value--hub-bolts--torque',
         known: false,
       },
     ])

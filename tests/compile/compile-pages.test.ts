@@ -21,6 +21,9 @@ describe('pages of a vessel', () => {
           'words.html',
           'ship/card.html',
           'designs/design-a/keep.html',
+          'designs/design-a/values.html',
+          'designs/design-a/torques.html',
+          'designs/design-a/fasteners.html',
         ],
         ...['4p', '4s'].flatMap((id) => [
           `p/${id}/index.html`,
@@ -29,9 +32,6 @@ describe('pages of a vessel', () => {
           `p/${id}/job-service.html`,
           `p/${id}/symptoms.html`,
           `p/${id}/values.html`,
-          `p/${id}/torques.html`,
-          `p/${id}/fasteners.html`,
-          `p/${id}/design-values.html`,
         ]),
       ].sort(),
     )

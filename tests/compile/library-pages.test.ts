@@ -1,6 +1,7 @@
 import {describe, expect, test} from 'vitest'
 import {cautionsPage, partsPage, sourcesPage, toolsPage, wordsPage} from '../../src/compile/library-pages.ts'
-import {explanationsOf} from '../../src/compile/values-pages.ts'
+import {proceduresShowing} from '../../src/compile/used-in.ts'
+import {designValuesPages, positionValuesPage} from '../../src/compile/values-pages.ts'
 import type {ComputedValue} from '../../src/handbook-model/computed.ts'
 import type {PageLink} from '../../src/handbook-model/pages.ts'
 import type {Procedure} from '../../src/handbook-model/procedure.ts'
@@ -131,8 +132,7 @@ describe('values of a pump', () => {
   const usedIn = (position: 0 | 1, id: string): readonly string[] => {
     const [first, second] = desksOf(list)
     const desk = position === 0 ? first : second
-    const explained = desk ? explanationsOf(desk).flatMap((page) => page.values) : []
-    return words(explained.find((one) => one.line.id === id)?.usedIn ?? [])
+    return words(desk ? proceduresShowing(id, desk) : [])
   }
 
   test('name every step that shows them, linked on the same pump', () => {
@@ -156,6 +156,17 @@ describe('values of a pump', () => {
     expect(usedIn(1, 'mass.head')).toEqual([])
   })
 
+  test('of one pump are linked, those of a design name their procedures', () => {
+    const [, desk] = desksOf(list)
+    const ofPump = desk && positionValuesPage(desk).values.find((one) => one.line.id === 'house.stabilise')
+    expect(words(ofPump?.usedIn ?? [])).toEqual(['Procedure test · step 1 -> p/4s/test.html#test--e'])
+    expect(ofPump?.namedIn).toEqual([])
+    const ofDesign = desk && designValuesPages(desk).flatMap((page) => page.values)
+    const torque = ofDesign?.find((one) => one.line.id === 'hub-bolts.torque')
+    expect(torque?.usedIn).toEqual([])
+    expect(torque?.namedIn).toEqual(['Procedure wear'])
+  })
+
   test('carry formula, inputs, intermediate results, rounding and sources with their status', () => {
     const traced = {
       symbol: 'd',
@@ -177,7 +188,7 @@ describe('values of a pump', () => {
       },
     })
     const [, desk] = desksOf(list, [torque])
-    const page = desk && explanationsOf(desk).find(({head}) => head.path.endsWith('torques.html'))
+    const page = desk && designValuesPages(desk).find(({head}) => head.path.endsWith('torques.html'))
     const explained = page?.values.find((one) => one.line.id === 'hub-bolts.torque')
     expect(explained).toMatchObject({
       words: 'how',
@@ -204,13 +215,16 @@ describe('the sources page', () => {
   test('names every value and caution that stands on a source', () => {
     const standard = sourcesPage(desksOf(list)).sources.find((one) => one.id === 'source--standard')
     expect(words(standard?.usedIn ?? [])).toEqual([
-      'value hub-bolts.torque -> p/4p/torques.html#value--hub-bolts--torque',
+      'value hub-bolts.torque -> designs/design-a/torques.html#value--hub-bolts--torque',
       'title of gas -> cautions.html#caution--gas',
     ])
   })
 
   test('names a value that stands on it on another pump than the first', () => {
-    const measured = knownValue('cofferdam.stack-length', '12.1', 'm', {sources: [{source: 'old'}]})
+    const measured = knownValue('cofferdam.stack-length', '12.1', 'm', {
+      ofDesign: false,
+      sources: [{source: 'old'}],
+    })
     const old = sourcesPage(desksOf(list, [measured])).sources.find((one) => one.id === 'source--old')
     expect(words(old?.usedIn ?? [])).toEqual([
       'value cofferdam.stack-length -> p/4s/values.html#value--cofferdam--stack-length',

@@ -30,7 +30,11 @@ describe('a value as one line', () => {
       condition: 'with assembly paste',
       basis: 'tightening torque',
       mark: 'demonstration data',
-      link: {text: 'value hub-bolts.passes', path: 'p/4s/torques.html', fragment: 'value--hub-bolts--passes'},
+      link: {
+        text: 'value hub-bolts.passes',
+        path: 'designs/design-a/torques.html',
+        fragment: 'value--hub-bolts--passes',
+      },
     })
   })
 

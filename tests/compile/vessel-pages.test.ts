@@ -121,9 +121,9 @@ describe('the wall sheet', () => {
   test('leads to the values of the first pump of the design', () => {
     const paths = pageAt(pages, 'values', 'values.html').designs[0]?.others.map((one) => one.link.path)
     expect(paths).toEqual([
-      'p/4p/design-values.html',
-      'p/4p/design-values.html',
-      'p/4p/design-values.html',
+      'designs/design-a/values.html',
+      'designs/design-a/values.html',
+      'designs/design-a/values.html',
     ])
   })
 })
@@ -171,7 +171,7 @@ describe('sources that a page is made from', () => {
       ],
     },
     {
-      kind: 'position-values' as const,
+      kind: 'explanations' as const,
       path: 'p/4s/values.html',
       files: [
         'designs/design-a.yaml',

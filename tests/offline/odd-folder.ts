@@ -39,7 +39,7 @@ export const samplePages = [
   'p/7s/tightness-test.html',
   'p/4s/job-wear-ring-service.html',
   'p/4s/values.html',
-  'p/4s/torques.html',
+  'designs/design-a/torques.html',
   'values.html',
   'cautions.html',
   'tools.html',

@@ -176,7 +176,7 @@ const position: Page = {
 }
 
 const explained: Page = {
-  kind: 'position-values',
+  kind: 'explanations',
   head: head('p/4s/values.html'),
   values: [
     {
@@ -205,6 +205,7 @@ const explained: Page = {
       rounding: text('rounding'),
       sources: [{number: 1, where: text('source-where')}],
       usedIn,
+      namedIn: [text('named-in')],
     },
   ],
   sources: [

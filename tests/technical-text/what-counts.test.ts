@@ -69,11 +69,13 @@ const editorial: Readonly<Record<Page['kind'], readonly string[]>> = {
     ...['procedures.competence', 'procedures.hours', 'procedures.people'],
   ],
   symptoms: [...ofHead, ...ofPump],
-  'position-values': [
+  explanations: [
     ...ofHead,
     ...ofPump,
     ...['basis', 'known', 'mark'].map((one) => `values.line.${one}`),
-    ...['missing', 'rounding', 'sources.number', 'sources.where', 'words'].map((one) => `values.${one}`),
+    ...['missing', 'namedIn', 'rounding', 'sources.number', 'sources.where', 'words'].map(
+      (one) => `values.${one}`,
+    ),
     ...['number', 'status'].map((one) => `sources.${one}`),
   ],
   values: [...ofHead, ...ofValue('designs.others'), 'designs.title', 'designs.torques.count'],
