@@ -7,6 +7,9 @@ export interface CurvePoint {
   readonly head: Quantity<'length'>
 }
 
+/** A flow that differs from an end of the curve by no more is at the end: scaling to another speed leaves as much. */
+const noise = 1e-9
+
 /**
  * Head of the curve at a flow; undefined for a flow beyond the ends of the curve.
  *
@@ -26,7 +29,7 @@ export function curveHead(
   refuseUnfitCurve(curve)
   for (const [index, right] of curve.entries()) {
     const left = curve[index - 1]
-    if (!left || flow.si < left.flow.si || flow.si > right.flow.si) continue
+    if (!left || flow.si < left.flow.si * (1 - noise) || flow.si > right.flow.si * (1 + noise)) continue
     const share = (flow.si ** 2 - left.flow.si ** 2) / (right.flow.si ** 2 - left.flow.si ** 2)
     return quantityOf('length', left.head.si + share * (right.head.si - left.head.si))
   }

@@ -152,6 +152,16 @@ describe('test run', () => {
     )
   })
 
+  test('at a speed that brings the flow to the end of the curve is still on the curve', () => {
+    fc.assert(
+      fc.property(speed, (rpm) => {
+        const end = {...point, flow: cubicMetresPerHour(300), head: metres(120)}
+        const {flow, head} = affinity(end, speeds(2400, rpm))
+        expect(shareOf({...input, flow, head, speed: revolutionsPerMinute(rpm)})).toBeCloseTo(1, 8)
+      }),
+    )
+  })
+
   test('shows scaled head, scaled flow and head of the curve', () => {
     const result = testRun({
       ...input,
