@@ -84,8 +84,27 @@ function linkOf({at}: ValueUse, procedure: Procedure, desk: PumpDesk): PageLink 
   return {text: words(procedure.title, at.title), path, fragment}
 }
 
-/** Procedures of a vessel in order of their ids, whatever they serve. */
+/**
+ * Procedures of a vessel, whatever they serve, in the order of the work: as the longest job that holds them has them,
+ * then those of no job by their ids.
+ */
 export function proceduresOf(desks: readonly PumpDesk[]): readonly Procedure[] {
   const content: Content | undefined = desks[0]?.content
-  return content ? [...content.procedures.values()] : []
+  if (!content) return []
+  const jobs = [...content.jobs.values()].sort((a, b) => b.procedures.length - a.procedures.length)
+  const order: string[] = []
+  for (const job of jobs) {
+    let last = -1
+    for (const {id} of job.procedures) {
+      const known = order.indexOf(id)
+      if (known === -1) order.splice(last + 1, 0, id)
+      last = order.indexOf(id)
+    }
+  }
+  return [...content.procedures.values()].sort((a, b) => placeIn(order, a.id) - placeIn(order, b.id))
+}
+
+function placeIn(order: readonly string[], id: string): number {
+  const place = order.indexOf(id)
+  return place === -1 ? order.length : place
 }
