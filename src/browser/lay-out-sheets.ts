@@ -25,16 +25,17 @@ function layOut(task: HTMLTableElement): void {
     body = newSheet(holder, sheets)
     table = newTable(body)
   }
-  const append = (units: readonly Node[]): void => {
-    table.append(...units)
-    if (!overflows(body) || table.tBodies.length === units.length) return
-    for (const unit of units) table.removeChild(unit)
+  const append = (unit: HTMLTableSectionElement): void => {
+    table.append(unit)
+    if (!overflows(body) || table.tBodies.length === 1) return
+    table.removeChild(unit)
     startSheet()
-    table.append(...units)
+    table.append(unit)
   }
-  for (const units of wholeSteps(task)) {
-    if (units.length === 1 || fitsOneSheet(units, holder)) append(units)
-    else for (const unit of units) append([unit])
+  for (const unit of Array.from(task.tBodies)) {
+    const whole = copyOf(unit)
+    if (unit.rows.length === 1 || fitsOneSheet(whole, holder)) append(whole)
+    else for (const row of Array.from(unit.rows)) append(copyOf(unit, row))
   }
   sheets.forEach((sheet, index) => {
     const count = sheet.querySelector('.sheet-count b')
@@ -46,23 +47,19 @@ function layOut(task: HTMLTableElement): void {
   paper?.setAttribute('media', 'print')
 }
 
-/** Copies of the units, those of one step together: a step goes over to a further sheet only when it outgrows one. */
-function wholeSteps(task: HTMLTableElement): readonly (readonly Node[])[] {
-  const groups: Node[][] = []
-  for (const unit of Array.from(task.tBodies)) {
-    const group = groups[groups.length - 1]
-    if (group && unit.querySelector('.step-again')) group.push(unit.cloneNode(true))
-    else groups.push([unit.cloneNode(true)])
-  }
-  return groups
+/** Copy of a unit with all its rows, or with one: a step goes over to a further sheet only when it outgrows one. */
+function copyOf(unit: HTMLTableSectionElement, row?: HTMLTableRowElement): HTMLTableSectionElement {
+  const copy = document.createElement('tbody')
+  copy.className = unit.className
+  for (const one of row ? [row] : Array.from(unit.rows)) copy.append(one.cloneNode(true))
+  return copy
 }
 
-/** Tries units on a sheet of their own, which is taken away again. */
-function fitsOneSheet(units: readonly Node[], holder: HTMLElement): boolean {
+/** Tries a unit on a sheet of its own, which is taken away again. */
+function fitsOneSheet(unit: HTMLTableSectionElement, holder: HTMLElement): boolean {
   const body = newSheet(holder, [])
-  newTable(body).append(...units)
+  newTable(body).append(unit)
   const fits = !overflows(body)
-  for (const unit of units) unit.parentNode?.removeChild(unit)
   body.closest('.sheet')?.remove()
   return fits
 }

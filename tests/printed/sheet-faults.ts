@@ -6,12 +6,15 @@ export interface SheetFindings {
   readonly faults: readonly string[]
   /** Units that outgrow a sheet by themselves, by name. */
   readonly tall: readonly string[]
-  /** Steps of which a further part stands on a further sheet. */
+  /** Long steps, of which a further part stands on a further sheet. */
   readonly goOn: readonly string[]
 }
 
 /** Share of the fullest sheet from which a unit counts as taller than one: texts leave out the borders at the break. */
 const nearlyAll = 0.97
+
+/** Share of the fullest sheet below which a step has no reason to go over to a further one, even with a drawing at the break. */
+const easilyFits = 0.75
 
 /** Shorter texts may be met in a drawing or a count before their own place, so they do not tell on which sheet a unit stands. */
 const tellingLength = 4
@@ -78,7 +81,13 @@ export function sheetFindings(
     else if (heightOf(runs) >= room * nearlyAll) tall.push(`${page.pageId} ${unit.name}`)
     else faults.push(`${unit.name}: parted, on sheets ${sheetsOfUnit.map((one) => one + 1).join(' and ')}`)
   }
-  return {faults, tall, goOn: stepsThatGoOn(places).map((name) => `${page.pageId} ${name}`)}
+  const goOn = stepsThatGoOn(places)
+  faults.push(
+    ...goOn
+      .filter(({runs}) => heightOf(runs) < room * easilyFits)
+      .map(({name}) => `${name}: goes over to a further sheet, although it fits one`),
+  )
+  return {faults, tall, goOn: goOn.map(({name}) => `${page.pageId} ${name}`)}
 }
 
 /** A sheet laid out by the script: head with sheet n of N, body, foot. */
@@ -205,14 +214,14 @@ function roomOf(places: readonly {readonly runs: readonly Run[]}[]): number {
 
 function stepsThatGoOn(
   places: readonly {readonly unit: TaskUnit; readonly runs: readonly Run[]}[],
-): readonly string[] {
+): readonly {readonly name: string; readonly runs: readonly Run[]}[] {
   const steps: {name: string; runs: readonly Run[]}[] = []
   for (const {unit, runs} of places) {
     const last = steps[steps.length - 1]
     if (unit.continues && last) last.runs = [...last.runs, ...runs]
     else steps.push({name: unit.name, runs})
   }
-  return steps.filter(({runs}) => sheetsOf(runs).length > 1).map(({name}) => name)
+  return steps.filter(({runs}) => sheetsOf(runs).length > 1)
 }
 
 function short(text: string): string {

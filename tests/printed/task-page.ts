@@ -16,7 +16,7 @@ export interface TaskPage {
   readonly units: readonly TaskUnit[]
 }
 
-/** What stays together on paper: a heading with its cautions, a hold point, or a step with its cautions. */
+/** What never splits on paper, a row of the task table: a heading with its cautions, a hold point, a step with its cautions, or further parts of one. */
 export interface TaskUnit {
   /** Id of the step or hold point, or the first words. */
   readonly name: string
@@ -62,7 +62,9 @@ export function readTaskPage(html: string): TaskPage {
     state,
     code: code === 'none' || code === '' ? undefined : code,
     foot: demonstration === '' ? safety : `${demonstration}. ${safety}`,
-    units: all(task, (one) => one.tagName === 'tbody' && hasClass(one, 'unit')).map(unitOf),
+    units: all(task, (one) => one.tagName === 'tbody' && hasClass(one, 'unit')).flatMap((unit) =>
+      unit.childNodes.flatMap((row) => (row.nodeName === 'tr' && 'attrs' in row ? [unitOf(row)] : [])),
+    ),
   }
 }
 
@@ -89,8 +91,9 @@ function textsOf(node: Node): readonly TaskText[] {
     const text = words(node)
     return text === '' ? [] : [{kind: 'other', text}]
   }
-  // A drawing carries no instruction, and the mark of a step that goes on is hidden where it is not needed.
-  if (node.nodeName === 'svg' || ('attrs' in node && hasClass(node, 'step-again'))) return []
+  // A drawing carries no instruction; the other two are hidden where they are not needed.
+  if (node.nodeName === 'svg') return []
+  if ('attrs' in node && (hasClass(node, 'step-again') || hasClass(node, 'paper-foot'))) return []
   for (const [name, kind] of wholeRuns)
     if ('attrs' in node && hasClass(node, name)) return [{kind, text: words(node)}]
   return 'childNodes' in node ? node.childNodes.flatMap(textsOf) : []

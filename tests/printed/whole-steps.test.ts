@@ -12,7 +12,7 @@ const partedWithoutNeed = `(() => {
   const steps = []
   document.querySelectorAll('.sheet').forEach((sheet, place) => {
     for (const unit of sheet.querySelectorAll('.sheet-body > table > tbody')) {
-      if (unit.querySelector('.step-again')) steps[steps.length - 1].push({unit, place})
+      if (unit.rows[0].querySelector('.step-again')) steps[steps.length - 1].push({unit, place})
       else steps.push([{unit, place}])
     }
   })
