@@ -4,6 +4,7 @@ import {runBuild} from './commands/build.ts'
 import {runCalculate} from './commands/calculate.ts'
 import {runCheck} from './commands/check.ts'
 import type {CommandOptions, Outcome} from './commands/outcome.ts'
+import {isDay} from './handbook-model/comparison-date.ts'
 
 const commands = ['check', 'build', 'calculate'] as const
 
@@ -16,6 +17,7 @@ const help = `sheetanchor COMMAND [options]
   --content DIR   folder of the content (content)
   --out DIR       folder of the published handbooks (site)
   --vessel ID     only this vessel; may be given again
+  --as-of DAY     day that dates are compared with (the newest one in the content)
   --json          results for machines
   --help          this text
 
@@ -57,17 +59,28 @@ function readOptions(words: readonly string[]): {readonly help: boolean; readonl
       content: {type: 'string', default: 'content'},
       out: {type: 'string', default: 'site'},
       vessel: {type: 'string', multiple: true, default: []},
+      'as-of': {type: 'string'},
       json: {type: 'boolean', default: false},
       help: {type: 'boolean', default: false},
     },
   })
+  const asOf = values['as-of']
+  if (asOf !== undefined && !isDay(asOf))
+    throw new Error(`Unexpected day \`${asOf}\` of --as-of, expected a day like \`2031-02-14\``)
   const started = performance.now()
   const progress = (line: string): void => {
     if (process.stderr.isTTY && performance.now() - started > 1000) process.stderr.write(`${line}\n`)
   }
   return {
     help: values.help,
-    options: {content: values.content, out: values.out, vessels: values.vessel, json: values.json, progress},
+    options: {
+      content: values.content,
+      out: values.out,
+      vessels: values.vessel,
+      json: values.json,
+      ...(asOf ? {asOf} : {}),
+      progress,
+    },
   }
 }
 

@@ -23,7 +23,7 @@ export async function runBuild(options: CommandOptions): Promise<Outcome> {
   if (fault) return {exitStatus: 3, out: '', err: `${fault.reason}\n    mend: ${fault.mend}\n`}
   completeInterruptedSwaps(options.out, nodeDisk)
   options.progress('reading and checking')
-  const {files, content, values, ledgers} = await checkAndCompute(options.content)
+  const {files, content, values, ledgers, asOf} = await checkAndCompute(options.content, options.asOf)
   const unknown = content ? options.vessels.filter((id) => !content.vessels.has(id)) : []
   if (content && unknown.length > 0) {
     return {
@@ -37,7 +37,7 @@ export async function runBuild(options: CommandOptions): Promise<Outcome> {
     const program = await readProgramFiles()
     for (const id of options.vessels.length > 0 ? options.vessels : content.vessels.keys()) {
       options.progress(`building ${id}`)
-      const stated = stateVessel(content, values, id, ledgers, files)
+      const stated = stateVessel(content, values, id, ledgers)
       const rendered = renderHandbook({...stated, ...program})
       checkFiles(id, rendered, files)
       if (stopsTheBuild(files)) break
@@ -60,7 +60,7 @@ export async function runBuild(options: CommandOptions): Promise<Outcome> {
     ? `${lines.join('')}${countWords(files)}\n`
     : `${lines.join('')}${published.length === 0 ? 'Nothing' : 'Nothing further'} published: ${countWords(files)}\n`
   const out = options.json
-    ? `${JSON.stringify({passed, published, messages: messagesData(files)}, null, 2)}\n`
+    ? `${JSON.stringify({passed, asOf, published, messages: messagesData(files)}, null, 2)}\n`
     : words
   return {exitStatus: passed ? 0 : 1, out, err: messagesText(files, options)}
 }

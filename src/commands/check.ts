@@ -1,5 +1,3 @@
-import {newestLedger} from '../issues/ledger.ts'
-import {stopsTheBuild} from '../messages/add-message.ts'
 import {nodeDisk} from '../publish/disk.ts'
 import {completeInterruptedSwaps} from '../publish/publish-vessel.ts'
 import {type CommandOptions, countWords, messagesData, messagesText, type Outcome} from './outcome.ts'
@@ -8,12 +6,11 @@ import {checkAndCompute} from './run-stages.ts'
 /** `sheetanchor check`: reads, checks and computes everything and publishes nothing. */
 export async function runCheck(options: CommandOptions): Promise<Outcome> {
   completeInterruptedSwaps(options.out, nodeDisk)
-  const {files, content: computed, ledgers} = await checkAndCompute(options.content)
-  for (const vessel of computed?.vessels.keys() ?? []) newestLedger(vessel, ledgers, files)
-  const content = stopsTheBuild(files) ? undefined : computed
+  const {files, content, asOf} = await checkAndCompute(options.content, options.asOf)
   const counts = countWords(files)
+  const passed = content !== undefined
   const out = options.json
-    ? `${JSON.stringify({passed: content !== undefined, messages: messagesData(files)}, null, 2)}\n`
+    ? `${JSON.stringify({passed, asOf, messages: messagesData(files)}, null, 2)}\n`
     : `Checked ${options.content}: ${counts}\n`
-  return {exitStatus: content ? 0 : 1, out, err: messagesText(files, options)}
+  return {exitStatus: passed ? 0 : 1, out, err: messagesText(files, options)}
 }

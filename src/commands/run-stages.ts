@@ -1,10 +1,12 @@
 import {checkContent} from '../check/check-content.ts'
+import {newestDay} from '../check/newest-day.ts'
 import {compilePages} from '../compile/compile-pages.ts'
 import {computeValues} from '../compute/compute-values.ts'
+import {type ComparisonDate, laterDay} from '../handbook-model/comparison-date.ts'
 import type {ComputedValues} from '../handbook-model/computed.ts'
 import type {Content} from '../handbook-model/content.ts'
 import type {HandbookPages, PageState} from '../handbook-model/pages.ts'
-import {newestLedger} from '../issues/ledger.ts'
+import {type Ledger, newestLedger} from '../issues/ledger.ts'
 import {pageState} from '../issues/page-state.ts'
 import {type ContentFiles, stopsTheBuild} from '../messages/add-message.ts'
 import {readSources} from '../read/read-sources.ts'
@@ -15,22 +17,43 @@ export interface CheckedContent {
   readonly files: ContentFiles
   readonly content: Content | undefined
   readonly values: ComputedValues | undefined
-  readonly ledgers: ReadonlyMap<string, string>
+  /** The newest ledger of each vessel that has an issue. */
+  readonly ledgers: ReadonlyMap<string, Ledger>
+  /** The day that dates are compared with; undefined where none is named and the content holds none. */
+  readonly asOf: ComparisonDate | undefined
 }
 
-/** Reads, checks and computes; all messages are collected in `files`. */
-export async function checkAndCompute(contentFolder: string): Promise<CheckedContent> {
+/**
+ * Reads, checks and computes; all messages are collected in `files`.
+ *
+ * @param asOf
+ *   The day that dates are compared with, in place of the newest one of the content.
+ */
+export async function checkAndCompute(contentFolder: string, asOf?: string): Promise<CheckedContent> {
   const files: ContentFiles = new Map()
   const sources = await readSources(contentFolder, files)
   const content = checkContent(sources, files)
   const values = content && computeValues(content, files)
+  const ledgers = new Map(
+    [...(content?.vessels.keys() ?? [])].flatMap((vessel): [string, Ledger][] => {
+      const ledger = newestLedger(vessel, sources.ledgers, files)
+      return ledger ? [[vessel, ledger]] : []
+    }),
+  )
+  const issued = [...ledgers.values()].map(({date}) => date).reduce(laterDay, undefined)
   const sound = !stopsTheBuild(files)
   return {
     files,
     content: sound ? content : undefined,
     values: sound ? values : undefined,
-    ledgers: sources.ledgers,
+    ledgers,
+    asOf: comparisonDate(asOf, laterDay(newestDay(sources), issued)),
   }
+}
+
+function comparisonDate(named: string | undefined, newest: string | undefined): ComparisonDate | undefined {
+  if (named !== undefined) return {day: named, origin: 'option'}
+  return newest === undefined ? undefined : {day: newest, origin: 'content'}
 }
 
 /** Pages of one vessel with their technical texts and states. */
@@ -46,11 +69,10 @@ export function stateVessel(
   content: Content,
   values: ComputedValues,
   vessel: string,
-  ledgers: ReadonlyMap<string, string>,
-  files: ContentFiles,
+  ledgers: ReadonlyMap<string, Ledger>,
 ): StatedPages {
   const pages = compilePages(content, values, vessel)
-  const ledger = newestLedger(vessel, ledgers, files)
+  const ledger = ledgers.get(vessel)
   const technicalTexts = new Map(
     pages.pages.map((page) => [page.head.id, technicalText(page, pages.vessel.name)]),
   )

@@ -22,6 +22,7 @@ describe('the command line', () => {
       '--content',
       '--out',
       '--vessel',
+      '--as-of',
       '--json',
       'Exit status',
     ])

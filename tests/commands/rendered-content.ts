@@ -18,7 +18,7 @@ export async function renderedContent(folder: string): Promise<RenderedContent> 
   const vessels = new Map<string, readonly RenderedFile[]>()
   if (content && values) {
     for (const vessel of content.vessels.keys()) {
-      const stated = stateVessel(content, values, vessel, ledgers, files)
+      const stated = stateVessel(content, values, vessel, ledgers)
       const rendered = renderHandbook({...stated, templates, runtime: {head: '', page: '', hub: ''}})
       checkFiles(vessel, rendered, files)
       vessels.set(vessel, rendered)

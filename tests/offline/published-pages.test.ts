@@ -59,10 +59,10 @@ describe('the published handbook', () => {
 describe('technical texts', () => {
   const texts = new Map<string, {readonly path: string; readonly text: string}>()
   beforeAll(async () => {
-    const {content, values, ledgers, files} = await checkAndCompute('content')
+    const {content, values, ledgers} = await checkAndCompute('content')
     if (!content || !values)
       throw new Error('Unexpected content with errors, expected the demonstration to check')
-    const stated = stateVessel(content, values, 'vessel-a', ledgers, files)
+    const stated = stateVessel(content, values, 'vessel-a', ledgers)
     for (const page of stated.pages.pages)
       texts.set(page.head.id, {path: page.head.path, text: stated.technicalTexts.get(page.head.id) ?? ''})
   })

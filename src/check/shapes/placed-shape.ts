@@ -1,4 +1,5 @@
 import {z} from 'zod'
+import {isDay} from '../../handbook-model/comparison-date.ts'
 import {
   type Datum,
   type KnownDatum,
@@ -116,10 +117,7 @@ export const localised = z
 
 /** An ISO date that exists. */
 export const date = leaf.transform((scalar, context) => {
-  const match = /^\d{4}-\d{2}-\d{2}$/u.test(scalar.text)
-  const day = new Date(`${scalar.text}T00:00:00Z`)
-  const real = match && !Number.isNaN(day.getTime()) && day.toISOString().startsWith(scalar.text)
-  return real
+  return isDay(scalar.text)
     ? scalar.text
     : refuse(context, `Unexpected date \`${scalar.text}\`, expected a day like \`2031-02-14\``, {
         ruleId: 'no-bad-date',
