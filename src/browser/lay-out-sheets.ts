@@ -82,11 +82,12 @@ function newSheet(holder: HTMLElement, sheets: HTMLElement[]): HTMLElement {
     (one) => one.textContent ?? '',
   )
   const [vessel = '', title = '', page = '', state = ''] = spans
-  const tag = element('p', 'sheet-tag', document.querySelector('.identity .tag')?.textContent ?? '')
+  const tag = element('p', 'sheet-tag', document.querySelector('.running-tag')?.textContent ?? '')
+  const serial = fact('Serial number')
   const who = element('p', 'sheet-who')
   who.append(
     element('b', '', vessel),
-    ` · serial ${fact('Serial number')}`,
+    serial === '' ? '' : ` · serial ${serial}`,
     document.createElement('br'),
     element('b', '', title),
     document.createElement('br'),

@@ -6,9 +6,9 @@ import {readTaskPage} from './task-page.ts'
 const state = 'DRAFT, NOT ISSUED'
 
 function htmlOf(words: string, code: string): string {
-  return `<!doctype html><title>page</title><p class="tag">4S</p>
+  return `<!doctype html><title>page</title>
 <dl class="who"><div><dt>Serial number</dt><dd>A-2007</dd></div></dl>
-<table class="task"><thead class="running"><tr><td><b>4S</b> <span>Vessel</span> <span>Seals</span> <span>v/4s/seals</span> <span>${words}</span> <span>sheet ____ of ____</span></td></tr></thead>
+<table class="task"><thead class="running"><tr><td><b class="running-tag">4S</b> <span>Vessel</span> <span>Seals</span> <span>v/4s/seals</span> <span>${words}</span> <span>sheet ____ of ____</span></td></tr></thead>
 <tbody class="unit"><tr><td><h2>Before you start</h2></td></tr></tbody>
 <tbody class="unit"><tr><td><div class="step" id="seals--lift">
 <p class="caution-word"><svg><title>sign</title></svg><span class="word">DANGER 1</span> <span class="caution-title">Suspended load</span></p>

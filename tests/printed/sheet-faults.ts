@@ -94,8 +94,9 @@ export function sheetFindings(
 function laidOutBody(page: TaskPage, sheet: PrintedSheet, index: number, count: number): SheetBody {
   const letters = lettersOf(sheet, index)
   const text = textOf(letters)
+  const serial = page.serial === '' ? '' : `· serial ${page.serial}`
   const head = squeezed(
-    `${page.tag} ${page.vessel} · serial ${page.serial} ${page.title} ${page.pageId} Sheet ${index + 1} of ${count} ${page.state}`,
+    `${page.tag} ${page.vessel} ${serial} ${page.title} ${page.pageId} Sheet ${index + 1} of ${count} ${page.state}`,
   )
   const foot = squeezed(`stopped at step time name ${page.foot}`)
   const headed = text.startsWith(head)

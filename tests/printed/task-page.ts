@@ -2,8 +2,10 @@ import {type DefaultTreeAdapterTypes, parse} from 'parse5'
 
 /** A procedure page as its file says it, to be held against what was printed. */
 export interface TaskPage {
+  /** Tag of the pump, or the words that say that the page holds for the whole ship. */
   readonly tag: string
   readonly vessel: string
+  /** Serial number of the pump; blank on a page for the whole ship. */
   readonly serial: string
   readonly title: string
   readonly pageId: string
@@ -54,7 +56,7 @@ export function readTaskPage(html: string): TaskPage {
   const demonstration = words(first(page, (one) => hasClass(one, 'demonstration')))
   const code = words(first(page, (one) => one.tagName === 'dd' && hasClass(one, 'code')))
   return {
-    tag: words(first(page, (one) => hasClass(one, 'tag'))),
+    tag: words(first(running, (one) => hasClass(one, 'running-tag'))),
     vessel,
     serial: factOf(page, 'Serial number'),
     title,
