@@ -71,12 +71,9 @@ describe('the demonstration content', () => {
     if (!content) throw new Error('Unexpected content that stops the build')
     for (const map of [content.procedures, content.cautions, content.jobs, content.tools, content.parts])
       expect([...map.keys()]).toEqual([...map.keys()].sort())
-    expect([...content.procedures.keys()]).toEqual([
-      'isolation',
-      'restoration',
-      'tightness-test',
-      'wear-rings',
-    ])
+    const files = [...texts.keys()].filter((path) => path.startsWith('procedures/'))
+    expect(files.length).toBeGreaterThanOrEqual(7)
+    expect([...content.procedures.keys()].map((id) => `procedures/${id}.md`)).toEqual(files.sort())
   })
 })
 

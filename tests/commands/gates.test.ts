@@ -9,8 +9,9 @@ describe('a gate stops the build and names the line', () => {
   test.each<[string, (content: ChangedContent) => void, RegExp]>([
     [
       'a caution reference removed',
-      (content) => content.replace('procedures/wear-rings.md', '::caution{ref=suspended-load section}\n', ''),
-      /^procedures\/wear-rings\.md:\d+:\d+ error Unexpected step `[a-z-]+` with action `lift` and no caution of hazard class H07, expected `suspended-load` before it no-uncautioned-hazard$/u,
+      (content) =>
+        content.replace('procedures/pump-unit-removal.md', '::caution{ref=suspended-load section}\n', ''),
+      /^procedures\/pump-unit-removal\.md:\d+:\d+ error Unexpected step `[a-z-]+` with action `lift` and no caution of hazard class H07, expected `suspended-load` before it no-uncautioned-hazard$/u,
     ],
     [
       'a lubrication state removed',

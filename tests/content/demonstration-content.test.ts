@@ -133,13 +133,33 @@ describe.each(procedures.map((procedure) => ({id: procedure.id, procedure})))(
   },
 )
 
-describe('the job of vessel one', () => {
-  test('isolates first, restores last and tests the cofferdam that it opened', () => {
-    expect(content.jobs.get('wear-ring-service')?.procedures.map((one) => one.id)).toEqual([
+describe('the wear ring service', () => {
+  const ids = content.jobs.get('wear-ring-service')?.procedures.map((one) => one.id) ?? []
+
+  test('isolates before it opens, tests the cofferdam that it opened and restores after that', () => {
+    const order = [
       'isolation',
+      'pump-unit-removal',
+      'dismantling',
       'wear-rings',
+      'reassembly',
       'tightness-test',
       'restoration',
-    ])
+    ]
+    expect(ids.filter((id) => order.includes(id))).toEqual(order)
+  })
+
+  test('counts every cap and cover off that it put on', () => {
+    const counted = (id: string): readonly string[] => {
+      const procedure = content.procedures.get(id)
+      return (procedure ? stepsOf(procedure) : []).flatMap((step) =>
+        step.parts.flatMap((part) =>
+          part.kind === 'tally' && /^(?:caps|unit-caps|covers)$/u.test(part.id) ? part.what : [],
+        ),
+      )
+    }
+    const putOn = new Set(['pump-unit-removal', 'dismantling'].flatMap(counted))
+    expect(putOn.size).toBeGreaterThanOrEqual(8)
+    expect(new Set(counted('reassembly'))).toEqual(putOn)
   })
 })

@@ -28,7 +28,7 @@ test.each([
   '%s prints a step with its cautions, readings and limits on one sheet where it fits one',
   async (_name, start) => {
     const browser = await start()
-    for (const procedure of ['wear-rings', 'tightness-test']) {
+    for (const procedure of ['wear-rings', 'pump-unit-removal', 'reassembly']) {
       const visit = await browser.visit(addressOf(folder, `p/5p/${procedure}.html`))
       const found: unknown = await visit.evaluate(partedWithoutNeed)
       expect(found, procedure).toMatchObject({parted: []})
