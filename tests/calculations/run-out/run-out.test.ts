@@ -183,6 +183,7 @@ describe('run-out', () => {
 
   test.each([
     ['all alike', [0.03, 0.03, 0.03, 0.03, 0.03, 0.03, 0.03]],
+    ['five alike, whose mean is rounded', [0.03, 0.03, 0.03, 0.03, 0.03]],
     ['all nothing', [0, 0, 0]],
     [
       'a three-lobed part',

@@ -79,6 +79,8 @@ describe('shelf life of elastomer', () => {
   test('a part cured on 29 February ends on the 28th where the year has no 29th', () => {
     expect(elastomerShelfLife('NBR', '2024-02-29').validTo).toBe('2031-02-28')
     expect(elastomerShelfLife('NR', '2024-02-29').validToAfterInspection).toBe('2031-02-28')
+    expect(elastomerShelfLife('BR', '2098-02-28').validTo).toBe('2103-02-28')
+    expect(elastomerShelfLife('FKM', '2000-02-29').validTo).toBe('2010-02-28')
     expect(elastomerShelfLife('FKM', '2020-02-29').validToAfterInspection).toBe('2035-02-28')
   })
 
@@ -91,14 +93,21 @@ describe('shelf life of elastomer', () => {
     expect(state('2034-06-16')).toBe('not-for-use')
   })
 
-  test.each(['2031-02-30', '2031-13-01', '2031-00-10', '2031-2-3', '2031-02', '3Q31', '', '0000-01-01'])(
-    'a cure date of `%s` is refused with what is expected',
-    (date) => {
-      expect(() => elastomerShelfLife('NBR', date)).toThrow(
-        `Unexpected date \`${date}\`, expected a day like \`2031-02-14\`; of a month or quarter take its first day`,
-      )
-    },
-  )
+  test.each([
+    '2031-02-30',
+    '2100-02-29',
+    '2031-13-01',
+    '2031-00-10',
+    '2031-2-3',
+    '2031-02',
+    '3Q31',
+    '',
+    '0000-01-01',
+  ])('a cure date of `%s` is refused with what is expected', (date) => {
+    expect(() => elastomerShelfLife('NBR', date)).toThrow(
+      `Unexpected date \`${date}\`, expected a day like \`2031-02-14\`; of a month or quarter take its first day`,
+    )
+  })
 
   test('materials outside the table and days before the cure date are refused', () => {
     expect(() => elastomerShelfLife('PTFE', '2024-06-15')).toThrow(
