@@ -17,6 +17,7 @@ const help = `sheetanchor COMMAND [options]
   --content DIR   folder of the content (content)
   --out DIR       folder of the published handbooks (site)
   --vessel ID     only this vessel; may be given again
+  --against DIR   earlier content: check lists what moved, old and new
   --as-of DAY     day that dates are compared with (the newest one in the content)
   --json          results for machines
   --help          this text
@@ -59,6 +60,7 @@ function readOptions(words: readonly string[]): {readonly help: boolean; readonl
       content: {type: 'string', default: 'content'},
       out: {type: 'string', default: 'site'},
       vessel: {type: 'string', multiple: true, default: []},
+      against: {type: 'string'},
       'as-of': {type: 'string'},
       json: {type: 'boolean', default: false},
       help: {type: 'boolean', default: false},
@@ -78,6 +80,7 @@ function readOptions(words: readonly string[]): {readonly help: boolean; readonl
       out: values.out,
       vessels: values.vessel,
       json: values.json,
+      ...(values.against === undefined ? {} : {against: values.against}),
       ...(asOf ? {asOf} : {}),
       progress,
     },

@@ -1,16 +1,36 @@
+import {addMessage} from '../messages/add-message.ts'
 import {nodeDisk} from '../publish/disk.ts'
 import {completeInterruptedSwaps} from '../publish/publish-vessel.ts'
+import {compareContents, movesText} from './compare-contents.ts'
 import {type CommandOptions, countWords, messagesData, messagesText, type Outcome} from './outcome.ts'
 import {checkAndCompute} from './run-stages.ts'
 
-/** `sheetanchor check`: reads, checks and computes everything and publishes nothing. */
+/**
+ * `sheetanchor check`: reads, checks and computes everything and publishes nothing.
+ *
+ * With an earlier content to hold it against, it lists every value and page that moved, old and new.
+ */
 export async function runCheck(options: CommandOptions): Promise<Outcome> {
   completeInterruptedSwaps(options.out, nodeDisk)
-  const {files, content, asOf} = await checkAndCompute(options.content, options.asOf)
-  const counts = countWords(files)
-  const passed = content !== undefined
+  const checked = await checkAndCompute(options.content, options.asOf)
+  const {files, content, asOf} = checked
+  const earlier =
+    content && options.against !== undefined
+      ? await checkAndCompute(options.against, options.asOf)
+      : undefined
+  if (options.against !== undefined && earlier && !earlier.content) {
+    addMessage(
+      files,
+      {path: '.', line: 1, column: 1},
+      'no-missing-content',
+      `Unexpected errors in \`${options.against}\`, expected a content that passes the check to compare with`,
+      {note: `Run \`sheetanchor check --content ${options.against}\` and mend it, or name another folder`},
+    )
+  }
+  const passed = content !== undefined && (earlier === undefined || earlier.content !== undefined)
+  const moves = passed && earlier ? compareContents(earlier, checked) : undefined
   const out = options.json
-    ? `${JSON.stringify({passed, asOf, messages: messagesData(files)}, null, 2)}\n`
-    : `Checked ${options.content}: ${counts}\n`
+    ? `${JSON.stringify({passed, asOf, messages: messagesData(files), ...(moves ? {moves} : {})}, null, 2)}\n`
+    : `Checked ${options.content}: ${countWords(files)}\n${moves ? movesText(moves) : ''}`
   return {exitStatus: passed ? 0 : 1, out, err: messagesText(files, options)}
 }

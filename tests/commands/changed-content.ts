@@ -17,7 +17,7 @@ export interface ChangedContent {
   /** Text of a file of it. */
   read(name: string): string
   /** Puts new words in the place of old ones that stand there; throws when they do not. */
-  replace(name: string, old: string | RegExp, words: string): void
+  replace(name: string, old: string | RegExp, words: string | ((found: string) => string)): void
   write(name: string, bytes: string | Uint8Array): void
   remove(name: string): void
 }
@@ -38,7 +38,7 @@ export async function withChangedContent<T>(
       read,
       replace: (name, old, words) => {
         const text = read(name)
-        const changed = text.replace(old, () => words)
+        const changed = text.replace(old, (found) => (typeof words === 'string' ? words : words(found)))
         if (changed === text)
           throw new Error(`Unexpected \`${name}\` without \`${old}\`, expected it there to be replaced`)
         writeFileSync(path(name), changed)
