@@ -28,13 +28,15 @@ function textOf(time: number): string {
 function countedYears(date: string, years: number): string {
   const start = Date.parse(`${date}T00:00:00Z`)
   const [year = 0, month = 0, day = 0] = date.split('-').map(Number)
-  for (let time = start + (years * 365 - 1) * oneDay; ; time += oneDay) {
-    const next = new Date(time + oneDay)
-    const passed =
-      next.getUTCFullYear() === year + years &&
-      (next.getUTCMonth() + 1 > month || (next.getUTCMonth() + 1 === month && next.getUTCDate() > day))
-    if (passed) return textOf(time)
-  }
+  const target = (year + years) * 10_000 + month * 100 + day
+  let time = start + (years * 365 - 1) * oneDay
+  while (numberOf(time + oneDay) <= target) time += oneDay
+  return textOf(time)
+}
+
+/** A day as one number that rises with the calendar: 20310214. */
+function numberOf(time: number): number {
+  return Number(textOf(time).replaceAll('-', ''))
 }
 
 describe('shelf life of elastomer', () => {
@@ -79,6 +81,7 @@ describe('shelf life of elastomer', () => {
   test('a part cured on 29 February ends on the 28th where the year has no 29th', () => {
     expect(elastomerShelfLife('NBR', '2024-02-29').validTo).toBe('2031-02-28')
     expect(elastomerShelfLife('NR', '2024-02-29').validToAfterInspection).toBe('2031-02-28')
+    expect(elastomerShelfLife('NBR', '2024-12-31').validTo).toBe(countedYears('2024-12-31', 7))
     expect(elastomerShelfLife('BR', '2098-02-28').validTo).toBe('2103-02-28')
     expect(elastomerShelfLife('FKM', '2000-02-29').validTo).toBe('2010-02-28')
     expect(elastomerShelfLife('FKM', '2020-02-29').validToAfterInspection).toBe('2035-02-28')
