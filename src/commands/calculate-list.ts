@@ -9,6 +9,7 @@ import {heatingCalculations} from './calculate-heating.ts'
 import {hydraulicCalculations} from './calculate-hydraulics.ts'
 import {liftingCalculations} from './calculate-lifting.ts'
 import {oilCalculations} from './calculate-oil.ts'
+import {planningCalculations} from './calculate-planning.ts'
 import {pumpCalculations} from './calculate-pump.ts'
 import {purgeCalculations} from './calculate-purge.ts'
 import {type CalculationRun, quantityLine} from './calculate-result.ts'
@@ -17,6 +18,8 @@ import {sealCalculations} from './calculate-seals.ts'
 import {runTighteningTorque} from './calculate-torque.ts'
 import {unitCalculations} from './calculate-units.ts'
 import {ventilationCalculations} from './calculate-ventilation.ts'
+import {verdictCalculations} from './calculate-verdict.ts'
+import {wearCalculations} from './calculate-wear.ts'
 import type {CalculationWords} from './calculate-words.ts'
 import type {ListedCalculation} from './listed-calculation.ts'
 
@@ -51,6 +54,9 @@ const singleCalculations: readonly ListedCalculation[] = [
 export const listedCalculations: readonly ListedCalculation[] = [
   ...singleCalculations,
   ...boltCalculations,
+  ...planningCalculations,
+  ...verdictCalculations,
+  ...wearCalculations,
   ...gasCalculations,
   ...purgeCalculations,
   ...ventilationCalculations,

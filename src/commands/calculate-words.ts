@@ -9,6 +9,7 @@ export interface CalculationWords {
   optionalText(key: string, otherwise: string): string
   quantity<K extends QuantityKind>(key: string, kind: K): Quantity<K>
   optional<K extends QuantityKind>(key: string, kind: K): Quantity<K> | undefined
+  /** A comma list; a unit written once, behind the last number, counts for all. */
   list<K extends QuantityKind>(key: string, kind: K): readonly Quantity<K>[]
 }
 
@@ -33,9 +34,15 @@ export function calculationWords(words: ReadonlyMap<string, string>): Calculatio
       const value = words.get(key)
       return value === undefined ? undefined : parse(key, value, kind)
     },
-    list: (key, kind) =>
-      text(key)
-        .split(',')
-        .map((one) => parse(key, one.trim(), kind)),
+    list: (key, kind) => withUnits(text(key)).map((one) => parse(key, one, kind)),
   }
+}
+
+/** The parts of a comma list; where only the last one has a unit, all have it: `0,2100,4300 h`. */
+function withUnits(list: string): readonly string[] {
+  const parts = list.split(',').map((one) => one.trim())
+  const last = parts.at(-1) ?? ''
+  const unit = last.replace(/^[−+-]?[\d.]+/u, '')
+  const isBare = (one: string): boolean => /^[−+-]?\d+(?:\.\d+)?$/u.test(one)
+  return parts.slice(0, -1).every(isBare) ? [...parts.slice(0, -1).map((one) => one + unit), last] : parts
 }

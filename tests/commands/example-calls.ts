@@ -4,6 +4,7 @@ import {liftingCalls} from './example-calls-lifting.ts'
 import {oilCalls} from './example-calls-oil.ts'
 import {pumpCalls} from './example-calls-pump.ts'
 import {sealAndBearingCalls} from './example-calls-seals.ts'
+import {wearCalls} from './example-calls-wear.ts'
 
 /**
  * Words of one call of each calculation that succeeds, by the name of the calculation.
@@ -32,6 +33,7 @@ export const exampleCalls: ReadonlyMap<string, readonly string[]> = new Map<stri
     ],
   ],
   ...boltCalls,
+  ...wearCalls,
   ...gasCalls,
   ...liftingCalls,
   ...oilCalls,
