@@ -38,10 +38,11 @@ export function parseCondition(
     return undefined
   }
   const reader: Reader = {tokens: tokensOf(text), end: text.length, next: 0}
-  const placeAt = (at: number): Place => ({path: place.path, line: place.line, column: place.column + at})
+  const placeAt = (at: number): Place => placeInText(text, at, place)
   const condition = parseOr(reader, placeAt)
   const rest = reader.tokens[reader.next]
-  if (condition && !('fault' in condition) && !rest) return {condition, text}
+  if (condition && !('fault' in condition) && !rest)
+    return {condition, text: text.trim().replace(/\s+/gu, ' ')}
   const fault =
     condition && 'fault' in condition
       ? condition
@@ -60,6 +61,15 @@ export function parseCondition(
     },
   )
   return undefined
+}
+
+/** A place in a condition that may be wrapped over lines. */
+function placeInText(text: string, at: number, {path, line, column}: Place): Place {
+  const lines = text.slice(0, at).split('\n')
+  const last = (lines.at(-1) ?? '').length
+  return lines.length === 1
+    ? {path, line, column: column + last}
+    : {path, line: line + lines.length - 1, column: last + 1}
 }
 
 interface Fault {

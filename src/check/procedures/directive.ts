@@ -7,6 +7,7 @@ import type {Place} from '../../messages/place.ts'
 import {parseCondition} from '../conditions/parse-condition.ts'
 import {expectedWord} from '../nearest-word.ts'
 import {faultOfId} from '../shapes/placed-shape.ts'
+import {type WrittenAttribute, writtenAttributes} from './written-attributes.ts'
 
 /** What the parser of one procedure needs everywhere: which file, its text, and where messages go. */
 export interface Desk {
@@ -89,6 +90,7 @@ export function isSoundDirective(node: Directive, desk: Desk): boolean {
   const missing = allowed.filter(
     (name) => name.startsWith('*') && attribute(node, name.slice(1)).trim() === '',
   )
+  const doubled = doubledAttributes(node, desk)
   for (const name of strange) {
     addMessage(
       desk.files,
@@ -110,7 +112,22 @@ export function isSoundDirective(node: Directive, desk: Desk): boolean {
       {note: `Add \`${shown}\` inside the braces`},
     )
   }
-  return !losesWords(node, desk) && strange.length === 0 && missing.length === 0
+  for (const name of doubled) {
+    addMessage(
+      desk.files,
+      place,
+      'no-duplicate-id',
+      `Unexpected second attribute \`${name}\` of \`${node.name}\`, expected each attribute once`,
+      {note: 'Take one of the two out'},
+    )
+  }
+  return !losesWords(node, desk) && strange.length === 0 && missing.length === 0 && doubled.length === 0
+}
+
+/** Names that are written twice: the tree keeps the last one alone. A class is refused anyway. */
+function doubledAttributes(node: Directive, desk: Desk): readonly string[] {
+  const names = writtenAttributes(node, desk.source).map((one) => one.name)
+  return [...new Set(names.filter((name, index) => name !== 'class' && names.indexOf(name) < index))]
 }
 
 /** Words in brackets print for links alone; elsewhere they would silently be lost. */
@@ -130,6 +147,17 @@ function losesWords(node: Directive, desk: Desk): boolean {
 /** An attribute as text, blank when absent. */
 export function attribute(node: Directive, name: string): string {
   return node.attributes?.[name] ?? ''
+}
+
+/** An attribute with the place of its value in the file, or undefined when it cannot be told. */
+export function writtenAttribute(node: Directive, name: string, desk: Desk): WrittenAttribute | undefined {
+  return writtenAttributes(node, desk.source).findLast((one) => one.name === name)
+}
+
+/** Line and column of an offset of the file. */
+export function placeOfOffset(offset: number, desk: Desk): Place {
+  const before = desk.source.slice(0, offset).split('\n')
+  return {path: desk.path, line: before.length, column: (before.at(-1) ?? '').length + 1}
 }
 
 /** The author-written id of a directive; a malformed one is a message. */
@@ -164,14 +192,12 @@ export function wordsOf(node: Directive, name: string): readonly string[] {
     .filter((one) => one !== '')
 }
 
-/** The `when` of a directive, parsed, with faults placed at their own column. */
+/** The `when` of a directive, parsed, with faults placed at their own line and column. */
 export function conditionOf(node: Directive, desk: Desk): WrittenCondition | undefined {
   if (!Object.hasOwn(node.attributes ?? {}, 'when')) return undefined
   const text = attribute(node, 'when')
-  const place = placeOfNode(node, desk)
-  const start = node.position?.start.offset ?? 0
-  const written = desk.source.indexOf(text, start)
-  const line = desk.source.lastIndexOf('\n', written - 1)
-  const column = written === -1 ? place.column : written - line
-  return parseCondition(text, {path: place.path, line: place.line, column}, desk.files)
+  const written = text.trim() === '' ? undefined : writtenAttribute(node, 'when', desk)
+  if (!written) return parseCondition(text, placeOfNode(node, desk), desk.files)
+  const {raw, offset} = written
+  return parseCondition(raw.includes('&') ? text : raw, placeOfOffset(offset, desk), desk.files)
 }

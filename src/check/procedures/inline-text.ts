@@ -1,4 +1,5 @@
-import type {PhrasingContent} from 'mdast'
+import type {PhrasingContent, Text} from 'mdast'
+import type {TextDirective} from 'mdast-util-directive'
 import type {Inline, RichText} from '../../handbook-model/procedure.ts'
 import {addMessage} from '../../messages/add-message.ts'
 import {
@@ -7,6 +8,7 @@ import {
   isDirective,
   isSoundDirective,
   placeOfNode,
+  placeOfOffset,
   referenceOf,
 } from './directive.ts'
 import {refuseTypedNumber} from './typed-number.ts'
@@ -35,6 +37,7 @@ function inlineOf(node: PhrasingContent, desk: Desk): readonly Inline[] {
   switch (node.type) {
     case 'text':
       refuseTypedNumber(node.value, node, desk)
+      refuseBrokenDirective(node, desk)
       return [{kind: 'text', text: node.value.replace(/\s+/gu, ' ')}]
     case 'strong':
       return [{kind: 'strong', children: inlineText(node.children, desk)}]
@@ -65,9 +68,26 @@ function inlineOf(node: PhrasingContent, desk: Desk): readonly Inline[] {
   }
 }
 
-function directiveOf(node: Extract<PhrasingContent, {type: 'textDirective'}>, desk: Desk): readonly Inline[] {
+/** A leaf directive that is not written as one would print with its braces. */
+function refuseBrokenDirective(node: Text, desk: Desk): void {
+  const at = node.value.indexOf('::')
+  if (at === -1) return
+  const start = node.position?.start.offset ?? 0
+  const written = desk.source.indexOf('::', start)
+  addMessage(
+    desk.files,
+    written === -1 ? placeOfNode(node, desk) : placeOfOffset(written, desk),
+    'no-unknown-directive',
+    'Unexpected `::` among words, expected a directive in a line of its own with closed braces',
+    {
+      note: 'Write the directive alone in its line, with the brace right behind its name and closed at the end',
+    },
+  )
+}
+
+function directiveOf(node: TextDirective, desk: Desk): readonly Inline[] {
   if (!isDirective(node) || !isSoundDirective(node, desk)) return []
-  const label = node.children.map((child) => ('value' in child ? child.value : '')).join('')
+  const label = labelOf(node, desk)
   const ref = referenceOf(node, 'ref', desk)
   switch (node.name) {
     case 'value':
@@ -86,6 +106,26 @@ function directiveOf(node: Extract<PhrasingContent, {type: 'textDirective'}>, de
       )
       return []
   }
+}
+
+/** The words in the brackets of a link: plain, for marks in them would be lost. */
+function labelOf(node: TextDirective, desk: Desk): string {
+  return node.children
+    .map((child) => {
+      if (child.type === 'text') {
+        refuseTypedNumber(child.value, child, desk)
+        return child.value.replace(/\s+/gu, ' ')
+      }
+      addMessage(
+        desk.files,
+        placeOfNode(child, desk),
+        'no-markdown-fault',
+        `Unexpected ${child.type} in the brackets of \`${node.name}\`, expected plain words`,
+        {note: 'Write the words of the link without marks'},
+      )
+      return ''
+    })
+    .join('')
 }
 
 function trimEnds(inline: readonly Inline[]): RichText {

@@ -40,6 +40,7 @@ export function parseProcedure(
 function checkOwnIds(procedure: Procedure, files: ContentFiles): void {
   const first = new Map<string, Place>()
   for (const {id, place} of ownIds(procedure)) {
+    if (id === '') continue
     const known = first.get(id)
     if (known)
       addMessage(

@@ -14,7 +14,10 @@ import {
   referenceOf,
 } from './directive.ts'
 import {inlineText, instructionOf} from './inline-text.ts'
+import {type Chapter, parseState} from './parse-states.ts'
 import {parseStepParts} from './parse-step-parts.ts'
+import {refuseBox} from './refuse-box.ts'
+import {stranger} from './stranger.ts'
 import {printedWords} from './typed-number.ts'
 
 /** The body of a procedure: title, purpose, states and sections of steps. */
@@ -24,12 +27,6 @@ export interface ProcedureBody {
   readonly before: readonly RichText[]
   readonly after: readonly RichText[]
   readonly sections: readonly Section[]
-}
-
-interface Chapter {
-  readonly title: string
-  readonly heading: RootContent
-  readonly nodes: readonly RootContent[]
 }
 
 /** Parses everything below the front matter. */
@@ -48,16 +45,11 @@ export function parseBody(tree: Root, desk: Desk): ProcedureBody {
   }
   const chapters = chaptersOf(rest, desk)
   const [head, ...others] = chapters
-  const state = (name: string): readonly RichText[] => {
-    const [only, second] = others.filter((one) => one.title === name)
-    if (only && second) refuseSecondState(only, second, desk)
-    return statesOf(only, name, desk)
-  }
   return {
     title,
     purpose: paragraphsOf(head?.nodes ?? [], desk),
-    before: state('State before'),
-    after: state('State after'),
+    before: parseState('State before', others, desk),
+    after: parseState('State after', others, desk),
     sections: others
       .filter((one) => one.title !== 'State before' && one.title !== 'State after')
       .map((one) => sectionOf(one, desk)),
@@ -79,16 +71,6 @@ function titleOf(heading: Heading, desk: Desk): string {
   return textOf(heading)
 }
 
-function refuseSecondState(first: Chapter, second: Chapter, desk: Desk): void {
-  addMessage(
-    desk.files,
-    placeOfNode(second.heading, desk),
-    'no-duplicate-id',
-    `Unexpected second \`## ${second.title}\`, expected the heading once`,
-    {note: 'Join the two lists', cause: placeOfNode(first.heading, desk)},
-  )
-}
-
 function chaptersOf(nodes: readonly RootContent[], desk: Desk): readonly Chapter[] {
   const chapters: {title: string; heading: RootContent; nodes: RootContent[]}[] = []
   const [first] = nodes
@@ -106,41 +88,6 @@ function paragraphsOf(nodes: readonly RootContent[], desk: Desk): readonly RichT
   return nodes.flatMap((node): readonly RichText[] =>
     node.type === 'paragraph' ? [inlineText(node.children, desk)] : stranger(node, 'a paragraph', desk),
   )
-}
-
-function statesOf(chapter: Chapter | undefined, name: string, desk: Desk): readonly RichText[] {
-  if (!chapter) {
-    addMessage(
-      desk.files,
-      {path: desk.path, line: 1, column: 1},
-      'no-missing-key',
-      `Unexpected procedure without \`## ${name}\`, expected the heading with a list`,
-      {note: `Add \`## ${name}\` and a bullet list below it`},
-    )
-    return []
-  }
-  return chapter.nodes.flatMap((node): readonly RichText[] => {
-    if (node.type !== 'list') return stranger(node, 'a bullet list', desk)
-    return node.children.flatMap((item) =>
-      item.children.flatMap((child): readonly RichText[] =>
-        child.type === 'paragraph'
-          ? [inlineText(child.children, desk)]
-          : stranger(child, 'words alone in each bullet', desk),
-      ),
-    )
-  })
-}
-
-function stranger(node: RootContent, expected: string, desk: Desk): readonly never[] {
-  const html = node.type === 'html'
-  addMessage(
-    desk.files,
-    placeOfNode(node, desk),
-    html ? 'no-raw-html' : 'no-markdown-fault',
-    `Unexpected ${html ? 'HTML' : node.type}, expected ${expected}`,
-    {note: `Write ${expected} here`},
-  )
-  return []
 }
 
 function sectionOf(chapter: Chapter, desk: Desk): Section {
@@ -161,6 +108,14 @@ function sectionOf(chapter: Chapter, desk: Desk): Section {
   const parts: SectionParts = {cautions: [], intro: [], items: [], waiting: []}
   for (const node of chapter.nodes.slice(marked ? 1 : 0)) addToSection(node, parts, desk)
   refuseWaiting(parts, desk)
+  if (isIntroduction(chapter.nodes))
+    addMessage(
+      desk.files,
+      place,
+      'no-markdown-fault',
+      `Unexpected section \`${chapter.title}\` without a step, expected a step or a hold point`,
+      {note: 'Write the step, or move the words to the section they introduce'},
+    )
   return {
     id: sound ? idOf(sound, desk) : '',
     title: chapter.title,
@@ -170,6 +125,15 @@ function sectionOf(chapter: Chapter, desk: Desk): Section {
     items: parts.items,
     place,
   }
+}
+
+/** True when nothing below a heading is, or tries to be, a step or a hold point. */
+function isIntroduction(nodes: readonly RootContent[]): boolean {
+  return nodes.every(
+    (node) =>
+      node.type === 'paragraph' ||
+      (isDirective(node) && (node.name === 'section' || node.name === 'caution')),
+  )
 }
 
 interface SectionParts {
@@ -195,6 +159,7 @@ function refuseWaiting(parts: SectionParts, desk: Desk): void {
 
 function addToSection(node: RootContent, parts: SectionParts, desk: Desk): void {
   if (node.type === 'paragraph') {
+    refuseWaiting(parts, desk)
     const last = parts.items.at(-1)
     if (parts.items.length === 0) parts.intro.push(inlineText(node.children, desk))
     else if (last?.kind === 'hold-point')
@@ -262,6 +227,7 @@ function stepOf(item: ListItem, cautions: readonly CautionUse[], desk: Desk): St
     )
     return undefined
   }
+  refuseBox(item, desk)
   if (!isSoundDirective(mark, desk)) return undefined
   const when = conditionOf(mark, desk)
   const blocks: readonly (BlockContent | DefinitionContent)[] = rest

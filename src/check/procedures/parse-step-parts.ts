@@ -18,6 +18,7 @@ import {
   wordsOf,
 } from './directive.ts'
 import {inlineText, instructionOf} from './inline-text.ts'
+import {refuseBox} from './refuse-box.ts'
 import {printedWords} from './typed-number.ts'
 
 /** What follows the instruction of a step inside its list item, in order. */
@@ -101,7 +102,7 @@ function partOf(node: Directive, desk: Desk): readonly StepPart[] {
     case 'identify':
       return [{kind: 'identify', fact: referenceOf(node, 'fact', desk), place}]
     case 'tally':
-      return [{kind: 'tally', id: idOf(node, desk), what: wordsOf(node, 'what'), place}]
+      return tallyOf(node, desk)
     case 'cargo-table':
     case 'entry-limits':
       return [{kind: node.name, place}]
@@ -142,6 +143,20 @@ function repeatOf(node: Directive, desk: Desk): readonly StepPart[] {
     'no-wrong-shape',
     `Unexpected \`times\` of \`${written}\`, expected a whole number from 1 to ${mostTimes}`,
     {note: 'Write how many boxes the sheet shall have, or leave `times` out'},
+  )
+  return []
+}
+
+function tallyOf(node: Directive, desk: Desk): readonly StepPart[] {
+  const place = placeOfNode(node, desk)
+  const what = wordsOf(node, 'what')
+  if (what.length > 0) return [{kind: 'tally', id: idOf(node, desk), what, place}]
+  addMessage(
+    desk.files,
+    place,
+    'no-missing-key',
+    'Unexpected `tally` of nothing, expected what is counted, with commas between',
+    {note: 'Name each thing that is counted out and in'},
   )
   return []
 }
@@ -216,6 +231,7 @@ function alternativesOf(node: Directive, desk: Desk): readonly Alternative[] {
       )
       return []
     }
+    refuseBox(item, desk)
     for (const node of more) stranger(node, 'below a choice, expected one paragraph', desk)
     const when = conditionOf(mark, desk)
     return [

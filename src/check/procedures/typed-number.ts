@@ -1,41 +1,75 @@
 import type {Node} from 'unist'
 import {addMessage} from '../../messages/add-message.ts'
-import type {Place} from '../../messages/place.ts'
-import {attribute, type Desk, type Directive, placeOfNode} from './directive.ts'
+import {
+  attribute,
+  type Desk,
+  type Directive,
+  placeOfNode,
+  placeOfOffset,
+  writtenAttribute,
+} from './directive.ts'
 
+/** Digits of every script, fractions and Roman numerals; the raised and lowered digits of `m³` and `CO₂` are no numbers. */
 const typedNumber =
-  /(?:\d+(?:[.,]\d+)?|[\u00BC-\u00BE\u2150-\u215E])(?:\s?(?:mm|µm|m|bar|N·m|kg|l|ml|°C|%|h|min|s)\b)?/u
+  /(?:(?![²³¹\u2070-\u2089])\p{N})+(?:[.,]\p{N}+)?(?:\s?(?:mm|µm|m|bar|N·m|kg|l|ml|°C|%|h|min|s)\b)?/gu
 
-/** A number in words that print has no source and moves with nothing: it is a message at its own place. */
-export function refuseTypedNumber(words: string, node: Node, desk: Desk): void {
-  const match = typedNumber.exec(words)
-  if (!match) return
-  addMessage(
-    desk.files,
-    placeOfMatch(match, words, node, desk),
-    'no-typed-number',
-    `Unexpected number \`${match[0]}\` typed into prose, expected a reference such as \`:value{ref=…}\``,
-    {
-      note: 'State the number once as a value with its source and refer to it by id; spell small counts as words',
-    },
-  )
+/** A stretch of the file that holds words as they are written there. */
+interface Stretch {
+  readonly start: number
+  readonly end: number
+}
+
+/** Each number in words that print has no source and moves with nothing: it is a message at its own place. */
+export function refuseTypedNumber(
+  words: string,
+  node: Node,
+  desk: Desk,
+  stretch: Stretch | undefined = stretchOfNode(node),
+): void {
+  let from = stretch?.start ?? 0
+  for (const match of words.matchAll(typedNumber)) {
+    const at = stretch ? offsetOf(match, words, {...stretch, start: from}, desk) : undefined
+    if (at !== undefined) from = at + match[0].length
+    addMessage(
+      desk.files,
+      at === undefined ? placeOfNode(node, desk) : placeOfOffset(at, desk),
+      'no-typed-number',
+      `Unexpected number \`${match[0]}\` typed into prose, expected a reference such as \`:value{ref=…}\``,
+      {
+        note: 'State the number once as a value with its source and refer to it by id; spell small counts as words',
+      },
+    )
+  }
 }
 
 /** An attribute whose words print as they stand. */
 export function printedWords(node: Directive, name: string, desk: Desk): string {
   const words = attribute(node, name)
-  refuseTypedNumber(words, node, desk)
+  const written = writtenAttribute(node, name, desk)
+  refuseTypedNumber(
+    words,
+    node,
+    desk,
+    written && {start: written.offset, end: written.offset + written.raw.length},
+  )
   return words
 }
 
-/** Words of a wrapped line have lost its indentation, so that the number itself is looked for in the source. */
-function placeOfMatch(match: RegExpExecArray, words: string, node: Node, desk: Desk): Place {
-  const from = node.position?.start.offset
-  if (from === undefined) return placeOfNode(node, desk)
-  const source = desk.source.slice(from, node.position?.end.offset)
+function stretchOfNode(node: Node): Stretch | undefined {
+  const start = node.position?.start.offset
+  const end = node.position?.end.offset
+  return start === undefined || end === undefined ? undefined : {start, end}
+}
+
+/** Words of a wrapped line have lost its indentation, so that the number itself is looked for behind the last one. */
+function offsetOf(
+  match: RegExpExecArray,
+  words: string,
+  {start, end}: Stretch,
+  desk: Desk,
+): number | undefined {
+  const source = desk.source.slice(start, end)
   const whole = source.indexOf(words)
   const at = whole === -1 ? source.indexOf(match[0]) : whole + match.index
-  if (at === -1) return placeOfNode(node, desk)
-  const before = desk.source.slice(0, from + at).split('\n')
-  return {path: desk.path, line: before.length, column: (before.at(-1) ?? '').length + 1}
+  return at === -1 ? undefined : start + at
 }

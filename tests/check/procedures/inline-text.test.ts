@@ -36,6 +36,14 @@ describe('a number typed into prose is refused at its place', () => {
       '3 locks',
     ],
     ['in a caption', inStep('Look.\n\n   ::figure{name=tank-plan caption="Frame 9"}'), '9'],
+    ['in the words of a link', inStep('Go on with :procedure[the 3 bolts]{ref=bolts}.'), '3'],
+    ['in digits of another script', inStep('Turn it ٤ times.'), '٤'],
+    ['as a Roman numeral', inStep('Open valve Ⅷ.'), 'Ⅷ'],
+    [
+      'in an attribute behind an id with the same digit',
+      inStep('Look.\n\n   ::wait{#proof4 least=a missed="4"}'),
+      '4',
+    ],
     [
       'in the title of a reading',
       inStep(
@@ -51,10 +59,19 @@ describe('a number typed into prose is refused at its place', () => {
     expect(told).toBe(`${placeOfLast(text, number)} ${typed(shown)}`)
   })
 
+  test('each number of a sentence is told', () => {
+    const text = inStep('Tighten to 48 N·m\n   and leave 3 mm, again 3 mm.')
+    expect(linesOf(parsed(text).files)).toEqual([
+      `${placeIn(text, '48')} ${typed('48 N·m')}`,
+      `${placeIn(text, '3 mm,')} ${typed('3 mm')}`,
+      `${placeIn(text, '3 mm.')} ${typed('3 mm')}`,
+    ])
+  })
+
   test.each<[string, string]>([
     ['words for small counts', inStep('Turn it two turns, three times.')],
     ['ids and references', inStep('Read :value{ref=setting.gap-2}.')],
-    ['names of procedures', inStep('Go on with :procedure[part 2]{ref=part-2}.')],
+    ['names of procedures', inStep('Go on with :procedure[part two]{ref=part-2}.')],
     [
       'stations and units of readings',
       inStep(
@@ -62,6 +79,7 @@ describe('a number typed into prose is refused at its place', () => {
       ),
     ],
     ['subscripts of a gas', inStep('Test for CO₂.')],
+    ['powers of a unit', inStep('Read the volume in m³.')],
   ])('%s are accepted', (_what, text) => {
     expect(linesOf(parsed(text).files)).toEqual([])
   })
@@ -105,6 +123,36 @@ describe('what is no prose is refused at its place', () => {
       'Tighten to :value.',
       ':value',
       'Unexpected `value` without `ref=…`, expected it in the braces no-missing-key',
+    ],
+    [
+      'a directive whose brace does not close',
+      'Look.\n\n   ::value{ref=a',
+      '::value',
+      'Unexpected `::` among words, expected a directive in a line of its own with closed braces no-unknown-directive',
+    ],
+    [
+      'a directive with words behind it',
+      'Look.\n\n   ::value{ref=a} here.',
+      '::value',
+      'Unexpected `::` among words, expected a directive in a line of its own with closed braces no-unknown-directive',
+    ],
+    [
+      'bold words of a link, which would be lost',
+      'Go on with :procedure[**this**]{ref=a}.',
+      '**this**',
+      'Unexpected strong in the brackets of `procedure`, expected plain words no-markdown-fault',
+    ],
+    [
+      'HTML in the words of a link',
+      'Go on with :term[a <b>ring</b>]{ref=a}.',
+      '<b>',
+      'Unexpected html in the brackets of `term`, expected plain words no-markdown-fault',
+    ],
+    [
+      'an attribute that stands twice, of which one would be lost',
+      'Look at :value{ref=a ref=b}.',
+      ':value',
+      'Unexpected second attribute `ref` of `value`, expected each attribute once no-duplicate-id',
     ],
     [
       'a value with words of its own',

@@ -196,6 +196,18 @@ describe('ids of a procedure', () => {
     expect(line(told[0]?.split(' see ')[1])).toBeLessThanOrEqual(line(again))
   })
 
+  test('two sections without an id are told once each', () => {
+    const text = procedureText(
+      `## One\n\n${nameplate}\n\n1. :step{#look} Look.\n\n## Two\n\n2. :step{#see} See.`,
+    )
+    expect(linesOf(parsed(text).files)).toEqual(
+      ['One', 'Two'].map(
+        (title) =>
+          `${placeIn(text, `## ${title}`)} Unexpected heading \`${title}\` without an id, expected \`::section{#id}\` below it no-missing-key`,
+      ),
+    )
+  })
+
   test('a retired id is refused where it is used again', () => {
     const text = workText('1. :step{#look} Look.', {front: {'retired-ids': '[look, gone]'}})
     expect(linesOf(parsed(text).files)).toEqual([

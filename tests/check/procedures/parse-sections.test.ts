@@ -50,6 +50,18 @@ describe('title and states', () => {
       'Unexpected list, expected words alone in each bullet no-markdown-fault',
     ],
     [
+      'a state without a list',
+      workText(step, {before: '## State before'}),
+      '## State before',
+      'Unexpected heading `State before` without a list, expected a bullet list below it no-missing-key',
+    ],
+    [
+      'a box in a state, which would be lost',
+      workText(step, {before: '## State before\n\n- [ ] The pump stands.'}),
+      '- [ ]',
+      'Unexpected box `[ ]` of a list item, expected words alone no-markdown-fault',
+    ],
+    [
       'a heading of the third level',
       workText(`### Part\n\n${step}`),
       '### Part',
@@ -150,6 +162,12 @@ describe('a section', () => {
       'Unexpected directive `::constructor`, expected a directive no-unknown-directive',
     ],
     [
+      'a section without a step, whose words no page would show',
+      workText(`${step}\n\n## Later\n\n::section{#later}\n\nWords alone.`),
+      '## Later',
+      'Unexpected section `Later` without a step, expected a step or a hold point no-markdown-fault',
+    ],
+    [
       'a reading between steps',
       workText(`::tally{#rags what=rags}\n\n${step}`),
       '::tally',
@@ -211,6 +229,30 @@ describe('a step and its cautions', () => {
       'Unexpected caution `fall` before no step, expected a step right after it no-misplaced-directive',
     ],
     [
+      'words between a caution and its step',
+      workText(`::caution{ref=fall}\n\nWords between.\n\n${step}`),
+      '::caution',
+      'Unexpected caution `fall` before no step, expected a step right after it no-misplaced-directive',
+    ],
+    [
+      'a box before the mark, which would be lost',
+      workText('1. [x] :step{#look} Look.'),
+      '1. [x]',
+      'Unexpected box `[x]` of a list item, expected words alone no-markdown-fault',
+    ],
+    [
+      'two ids, of which one would be lost',
+      workText('1. :step{#look #see} Look.'),
+      ':step',
+      'Unexpected second attribute `id` of `step`, expected each attribute once no-duplicate-id',
+    ],
+    [
+      'two conditions, of which one would be lost',
+      workText('1. :step{#look when="a = b" when="c = d"} Look.'),
+      ':step',
+      'Unexpected second attribute `when` of `step`, expected each attribute once no-duplicate-id',
+    ],
+    [
       'a caution before a hold point',
       workText(`::caution{ref=fall}\n\n::hold-point{#seen title=Seen signed-by=a second-by=b}\n\n${step}`),
       '::caution',
@@ -242,47 +284,5 @@ describe('a step and its cautions', () => {
     const {procedure, files} = parsed(workText(`${step}\n\n::caution{ref=fall section}`))
     expect(linesOf(files)).toEqual([])
     expect(procedure?.sections[0]?.cautions.map((use) => use.caution.id)).toEqual(['fall'])
-  })
-})
-
-describe('conditions in a procedure', () => {
-  test.each<Fault>([
-    [
-      'a fault in it is told at its own column',
-      workText('1. :step{#look when="backstop == fitted"} Look.'),
-      '= fitted',
-      'Unexpected `=` in the condition, expected a value of the fact no-bad-condition',
-    ],
-    [
-      'a blank one is refused: the step would silently stand on every pump',
-      workText('1. :step{#look when=""} Look.'),
-      ':step{#look',
-      'Unexpected end in the condition, expected the name of a fact no-bad-condition',
-    ],
-    [
-      'a name without a condition is refused',
-      workText('1. :step{#look when} Look.'),
-      ':step{#look',
-      'Unexpected end in the condition, expected the name of a fact no-bad-condition',
-    ],
-    [
-      'a fault at a reading is told once',
-      workText(
-        '1. :step{#look} Look.\n\n   ::reading{#gap title=gap quantity=length unit=mm stations=a instrument=gauge phase=during when="a b"}',
-      ),
-      'b"}',
-      'Unexpected `b` in the condition, expected `=`, `≠` or `in` after the fact no-bad-condition',
-    ],
-  ])('%s', (_what, text, at, message) => {
-    expectOnly(text, at, message)
-  })
-
-  test('one that nobody could read is refused by its length', () => {
-    const text = workText(`1. :step{#look when="${'('.repeat(5_000)}"} Look.`)
-    const [told, ...more] = linesOf(parsed(text).files)
-    expect(more).toEqual([])
-    expect(told?.replace(/^\S+ /u, '')).toBe(
-      'Unexpected condition of 5000 letters, expected at most 500 no-bad-condition',
-    )
   })
 })

@@ -150,6 +150,18 @@ describe('a fault below a step is told at its own place', () => {
       'Unexpected `second-person` without `what=…`, expected it in the braces no-missing-key',
     ],
     [
+      'a tally of nothing',
+      below('::tally{#caps what=", "}'),
+      '::tally',
+      'Unexpected `tally` of nothing, expected what is counted, with commas between no-missing-key',
+    ],
+    [
+      'a box before a choice, which would be lost',
+      below(':::one-of{#which}', '- [ ] :choice{#good} Good.', '- :choice{#bad} Bad.', ':::'),
+      '- [ ]',
+      'Unexpected box `[ ]` of a list item, expected words alone no-markdown-fault',
+    ],
+    [
       'words in the brackets of a plate',
       below('::value[Torque]{ref=a}'),
       '::value',
