@@ -9,10 +9,10 @@ export const oddName = 'Pump book #2 (100 %) ø'
 /** The demonstration vessel that the sample build published. */
 export const publishedFolder = join('site', 'vessel-a')
 
-/** Copies the published handbook into a folder with an odd name, outside the project. */
-export function copyToOddFolder(): string {
+/** Copies a published handbook into a folder with an odd name, outside the project. */
+export function copyToOddFolder(published: string = publishedFolder): string {
   const folder = join(mkdtempSync(join(tmpdir(), 'handbook-')), oddName)
-  cpSync(publishedFolder, folder, {recursive: true})
+  cpSync(published, folder, {recursive: true})
   return folder
 }
 

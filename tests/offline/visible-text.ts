@@ -9,6 +9,19 @@ export function visibleText(html: string): string {
   return words(parse(html)).replace(/\s+/gu, ' ').trim()
 }
 
+/** Title of a page, white space folded as a browser does. */
+export function titleOf(html: string): string {
+  const title = (node: Node): string =>
+    node.nodeName === 'title' ? words(node) : 'childNodes' in node ? node.childNodes.map(title).join('') : ''
+  const head = parse(html).childNodes.flatMap((one) => ('childNodes' in one ? one.childNodes : []))
+  return head
+    .filter((one) => one.nodeName === 'head')
+    .map(title)
+    .join('')
+    .replace(/\s+/gu, ' ')
+    .trim()
+}
+
 function words(node: Node): string {
   if (node.nodeName === '#text' && 'value' in node) return node.value
   if (unseen.has(node.nodeName)) return ''

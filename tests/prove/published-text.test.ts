@@ -1,0 +1,64 @@
+import {existsSync, readFileSync} from 'node:fs'
+import {join} from 'node:path'
+import {beforeAll, expect, test} from 'vitest'
+import {checkAndCompute, stateVessel} from '../../src/commands/run-stages.ts'
+import {
+  deadLinks,
+  doubledIds,
+  fileFaults,
+  linesNotShown,
+  strayWords,
+  validatorFaults,
+} from '../offline/page-faults.ts'
+import {linksAndIds, visibleText} from '../offline/visible-text.ts'
+import {named, work} from './work.ts'
+
+/** Technical text by vessel and path; the paths that every vessel should have. */
+const texts = new Map<string, string>()
+const expected: string[] = []
+
+beforeAll(async () => {
+  const {content, values, ledgers} = await checkAndCompute(work.content)
+  if (!content || !values) throw new Error('Unexpected content with errors, expected it to check')
+  const procedures = [...content.procedures.values()].filter((one) => one.scope === 'position')
+  for (const [vessel, {positions}] of content.vessels) {
+    const stated = stateVessel(content, values, vessel, ledgers)
+    for (const {head} of stated.pages.pages) {
+      texts.set(`${vessel}/${head.path}`, stated.technicalTexts.get(head.id) ?? '')
+      expected.push(`${vessel}/${head.path}`)
+    }
+    for (const position of positions)
+      expected.push(...procedures.map(({id}) => `${vessel}/p/${position.id}/${id}.html`))
+  }
+})
+
+const known = new Map<string, readonly string[] | undefined>()
+
+/** Ids of the elements of a published file; undefined where there is none. */
+function idsOf(vessel: string, path: string): readonly string[] | undefined {
+  const whole = join(work.site, vessel, path)
+  if (!known.has(whole)) known.set(whole, readIds(whole))
+  return known.get(whole)
+}
+
+function readIds(whole: string): readonly string[] | undefined {
+  if (!existsSync(whole)) return undefined
+  return whole.endsWith('.html') ? linksAndIds(readFileSync(whole, 'utf8')).ids : []
+}
+
+test('every page that the content asks for is published, every procedure on every pump', () => {
+  expect(expected.length).toBeGreaterThan(0)
+  expect(expected.filter((path) => !existsSync(join(work.site, path)))).toEqual([])
+})
+
+test.for(named)('%s', async ([, {vessel, path}]) => {
+  const html = readFileSync(join(work.site, vessel, path), 'utf8')
+  expect(deadLinks(path, html, (target) => idsOf(vessel, target))).toEqual([])
+  expect(doubledIds(html)).toEqual([])
+  expect(strayWords(visibleText(html))).toEqual([])
+  expect(fileFaults(path, Buffer.byteLength(html))).toEqual([])
+  expect(await validatorFaults(html)).toEqual([])
+  const text = texts.get(`${vessel}/${path}`)
+  if (html.includes('data-kind=')) expect(text).toBeDefined()
+  if (text !== undefined) expect(linesNotShown(text, html)).toEqual([])
+})
