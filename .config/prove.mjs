@@ -41,7 +41,14 @@ const testFiles = [
 
 const versions = new Map()
 const options = readOptions()
-if (options) process.exitCode = await prove(options)
+if (options) {
+  try {
+    process.exitCode = await prove(options)
+  } catch (error) {
+    process.stderr.write(`${error.message}\n`)
+    process.exitCode = 3
+  }
+}
 
 function readOptions() {
   try {
@@ -327,7 +334,7 @@ function named(title, names, printed) {
   const counts = new Map()
   // The same unit on every pump is one line.
   for (const name of names) {
-    const [page = '', unit = ''] = name.split(' ')
+    const [, page = '', unit = ''] = /^(\S*) ?(.*)$/u.exec(name) ?? []
     const [vessel = '', , procedure = ''] = page.split('/')
     const key = `${vessel} ${procedure || page} ${unit}`
     counts.set(key, (counts.get(key) ?? 0) + 1)

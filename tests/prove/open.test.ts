@@ -9,7 +9,7 @@ import {type DrivenBrowser, startChromium, startFirefox} from '../offline/browse
 import {addressOf} from '../offline/odd-folder.ts'
 import {titleOf, visibleText} from '../offline/visible-text.ts'
 import {shareWindows, type Windows} from './windows.ts'
-import {asked, copyVessels, named} from './work.ts'
+import {asked, copyVessels, expectNone, named} from './work.ts'
 
 const folders = copyVessels()
 let browser: DrivenBrowser
@@ -54,9 +54,9 @@ test.concurrent.for(named)('%s', async ([, {vessel, path}]) => {
   await windows.use(async (window) => {
     const {faults, requests, evaluate} = await window.visit(addressOf(folder, path))
     const [title, letters, governed, running] = shown.parse(await evaluate(shownNow))
-    expect(faults).toEqual([])
+    expectNone(faults)
     const inside = addressOf(folder, '')
-    expect(requests.filter((one) => !one.startsWith(inside) && !one.startsWith('data:'))).toEqual([])
+    expectNone(requests.filter((one) => !one.startsWith(inside) && !one.startsWith('data:')))
     if (!asked.firefox) expect(requests).toContain(addressOf(folder, path))
     expect(title).toBe(titleOf(html))
     if (visibleText(html) !== '') expect(letters).toBeGreaterThan(0)

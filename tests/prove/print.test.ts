@@ -7,7 +7,7 @@ import {readSheets} from '../printed/printed-sheets.ts'
 import {sheetFindings} from '../printed/sheet-faults.ts'
 import {readTaskPage} from '../printed/task-page.ts'
 import {shareWindows, type Windows} from './windows.ts'
-import {asked, copyVessels, named} from './work.ts'
+import {asked, copyVessels, expectNone, named} from './work.ts'
 
 const folders = copyVessels()
 let browser: DrivenBrowser
@@ -37,5 +37,5 @@ test.concurrent.for(named)('%s', async ([, {vessel, path}], {task}) => {
   task.meta.sheets = sheets.length
   task.meta.tall = tall
   task.meta.goOn = goOn
-  expect(faults).toEqual([])
+  expectNone(faults)
 })

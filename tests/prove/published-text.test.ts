@@ -11,7 +11,7 @@ import {
   validatorFaults,
 } from '../offline/page-faults.ts'
 import {linksAndIds, visibleText} from '../offline/visible-text.ts'
-import {named, work} from './work.ts'
+import {expectNone, named, work} from './work.ts'
 
 /** Technical text by vessel and path; the paths that every vessel should have. */
 const texts = new Map<string, string>()
@@ -48,17 +48,17 @@ function readIds(whole: string): readonly string[] | undefined {
 
 test('every page that the content asks for is published, every procedure on every pump', () => {
   expect(expected.length).toBeGreaterThan(0)
-  expect(expected.filter((path) => !existsSync(join(work.site, path)))).toEqual([])
+  expectNone(expected.filter((path) => !existsSync(join(work.site, path))))
 })
 
 test.for(named)('%s', async ([, {vessel, path}]) => {
   const html = readFileSync(join(work.site, vessel, path), 'utf8')
-  expect(deadLinks(path, html, (target) => idsOf(vessel, target))).toEqual([])
-  expect(doubledIds(html)).toEqual([])
-  expect(strayWords(visibleText(html))).toEqual([])
-  expect(fileFaults(path, Buffer.byteLength(html))).toEqual([])
-  expect(await validatorFaults(html)).toEqual([])
+  expectNone(deadLinks(path, html, (target) => idsOf(vessel, target)))
+  expectNone(doubledIds(html))
+  expectNone(strayWords(visibleText(html)))
+  expectNone(fileFaults(path, Buffer.byteLength(html)))
+  expectNone(await validatorFaults(html))
   const text = texts.get(`${vessel}/${path}`)
   if (html.includes('data-kind=')) expect(text).toBeDefined()
-  if (text !== undefined) expect(linesNotShown(text, html)).toEqual([])
+  if (text !== undefined) expectNone(linesNotShown(text, html))
 })

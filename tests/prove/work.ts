@@ -1,6 +1,6 @@
 import {readFileSync, rmSync} from 'node:fs'
 import {dirname, join} from 'node:path'
-import {afterAll} from 'vitest'
+import {afterAll, expect} from 'vitest'
 import {z} from 'zod'
 import {copyToOddFolder} from '../offline/odd-folder.ts'
 
@@ -59,4 +59,9 @@ export function copyVessels(): ReadonlyMap<string, string> {
     for (const folder of folders.values()) rmSync(dirname(folder), {recursive: true, force: true})
   })
   return folders
+}
+
+/** Demands an empty list; the message begins with what stands first in it. */
+export function expectNone(faults: readonly string[]): void {
+  expect(faults, faults[0]).toEqual([])
 }
