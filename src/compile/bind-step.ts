@@ -245,6 +245,8 @@ function formulaWords(reading: DerivedReading, procedure: Procedure): string {
       return wordsEn.spread(titles)
     case 'hourly-rate':
       return wordsEn.hourlyRate(titles)
+    case 'daily-rate':
+      return wordsEn.dailyRate(titles)
     case 'curve-share':
       return wordsEn.curveShare(titles)
     default:

@@ -69,6 +69,8 @@ export const wordsEn = {
   spread: ([reading = '']: readonly string[]): string => `greatest − least of ${reading}`,
   hourlyRate: ([volume = '', time = '']: readonly string[]): string =>
     `${volume} divided by ${time} in hours`,
+  dailyRate: ([volume = '', time = '']: readonly string[]): string =>
+    `${volume} divided by ${time} in days (hours divided by 24)`,
   curveShare: ([gauge = '', tank = '', height = '', speed = '']: readonly string[]): string =>
     `H = (${gauge} − ${tank}) · 10.20 m per bar + ${height}; share = 100 · H · (speed of the curve / ${speed})² / head of the curve with the discharge valve closed; fresh water, no flow`,
   correctedDrop: ([p1 = '', p2 = '', t1 = '', t2 = '', b1 = '', b2 = '']: readonly string[]): string =>

@@ -186,6 +186,7 @@ export const derivations: ReadonlyMap<string, Derivation> = new Map<string, Deri
   ],
   ['spread', {from: ['length'], result: 'length'}],
   ['hourly-rate', {from: ['volume', 'time'], result: 'volume-flow'}],
+  ['daily-rate', {from: ['volume', 'time'], result: 'volume-flow'}],
   [
     'curve-share',
     {from: ['gauge-pressure', 'gauge-pressure', 'length', 'rotational-speed'], result: 'ratio'},

@@ -89,6 +89,7 @@ export const units = [
   unit('time', 'd', 86400, ['days']),
   unit('time', 'months', 2629800, ['month']),
   unit('speed', 'm/s', 1),
+  unit('speed', 'mm/s', 1e-3),
   unit('rotational-speed', 'rev/s', 1),
   unit('rotational-speed', 'rpm', 1 / 60, ['1/min', 'rev/min']),
   unit('volume-flow', 'm³/s', 1, ['m3/s']),

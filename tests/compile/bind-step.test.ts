@@ -76,6 +76,16 @@ describe('readings', () => {
       from: ['bore', 'hub'],
       formula: 'least reading bore − greatest reading hub',
     },
+    {
+      calculation: 'hourly-rate',
+      from: ['bore', 'hub'],
+      formula: 'reading bore divided by reading hub in hours',
+    },
+    {
+      calculation: 'daily-rate',
+      from: ['bore', 'hub'],
+      formula: 'reading bore divided by reading hub in days (hours divided by 24)',
+    },
   ])(
     'computed by $calculation say the formula in the words of the readings',
     ({calculation, from, formula}) => {

@@ -116,11 +116,14 @@ describe('a reading has a unit of the quantity it says', () => {
 describe('a derived reading is computed from the kinds that its calculation takes', () => {
   const bore = reading('bore', 'length', 'mm')
   const hub = reading('hub', 'length', 'µm')
+  const oil = reading('oil', 'volume', 'ml')
+  const hours = reading('hours', 'time', 'h')
 
   test.each([
     ['clearance', [bore, hub, derived('clearance', 'mm diametral', 'bore hub')]],
     ['smallest gap', [bore, hub, derived('smallest-gap', 'mm diametral', 'bore hub')]],
     ['corrected drop', [...drop, derived('corrected-drop', 'mbar', 'p1 p2 t1 t2 b1 b2')]],
+    ['daily rate', [oil, hours, derived('daily-rate', 'ml/d', 'oil hours')]],
   ])('%s is accepted', (_what, lines) => {
     expect(readings(...lines).lines).toEqual([])
   })
@@ -137,6 +140,12 @@ describe('a derived reading is computed from the kinds that its calculation take
       [bore, reading('hub', 'gauge-pressure', 'bar(g)'), derived('smallest-gap', 'mm diametral', 'bore hub')],
       'Unexpected unit `bar(g)` of `hub` in calculation `smallest-gap`, expected a unit of length',
       '::reading{#hub',
+    ],
+    [
+      'a leak of a day from a pressure',
+      [oil, reading('hours', 'gauge-pressure', 'bar(g)'), derived('daily-rate', 'ml/d', 'oil hours')],
+      'Unexpected unit `bar(g)` of `hours` in calculation `daily-rate`, expected a unit of time',
+      '::reading{#hours',
     ],
     [
       'a drop as gauge pressure',
