@@ -129,6 +129,8 @@ type InstrumentKind =
   | 'ratio'
   | 'volume'
   | 'mass'
+  | 'speed'
+  | 'rotational-speed'
 
 /** parts.yaml: what is fitted or used up. */
 export interface Part {

@@ -36,6 +36,8 @@ const instrument = fields({
     'volume',
     'mass',
     'pressure-difference',
+    'speed',
+    'rotational-speed',
   ),
   uncertainty: quantity(
     'length',
@@ -46,6 +48,8 @@ const instrument = fields({
     'ratio',
     'volume',
     'mass',
+    'speed',
+    'rotational-speed',
   ),
 })
 

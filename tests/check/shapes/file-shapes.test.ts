@@ -46,6 +46,23 @@ describe('a design', () => {
   })
 })
 
+describe('an instrument', () => {
+  test.each([
+    ['1 rpm', '5 rpm', 'rotational-speed'],
+    ['0.1 mm/s', '0.4 mm/s', 'speed'],
+  ])('that reads to %s within %s is taken as one of %s', (graduation, uncertainty, kind) => {
+    const {data, messages} = checkAfter((texts) => {
+      texts.replace('tools.yaml', 'graduation: 0.05 bar(g)', `graduation: ${graduation}`)
+      texts.replace('tools.yaml', 'uncertainty: 0.02 bar', `uncertainty: ${uncertainty}`)
+    })
+    expect(messages).toEqual([])
+    expect(data.tools.get('gauge')?.instrument).toMatchObject({
+      graduation: {quantity: {kind}},
+      uncertainty: {quantity: {kind}},
+    })
+  })
+})
+
 describe('a file is refused with', () => {
   test.each([
     [
