@@ -43,9 +43,10 @@ export function positionStatedValues(
   content: Content,
 ): readonly ComputedValue[] {
   const {house} = content.office
+  const {systemPressure, oil} = vessel.hydraulics
   const list: readonly (readonly [string, string, Datum<QuantityKind>])[] = [
     ['cofferdam.stack-length', 'stack length', position.stackLength],
-    ['hydraulics.system-pressure', 'hydraulic system pressure', vessel.hydraulics.systemPressure],
+    ['hydraulics.system-pressure', 'hydraulic system pressure', systemPressure],
     ['hydraulics.return-pressure', 'hydraulic return pressure', vessel.hydraulics.returnPressure],
     [
       'hydraulics.purge-regulator-maximum',
@@ -76,7 +77,16 @@ export function positionStatedValues(
     ['house.oil-tolerance', 'how far an oil volume may lie from the computed one', house.oilTolerance],
     ['house.flush-changes', 'oil changes of one flush', house.flushChanges],
   ]
-  return list.map(([id, title, datum]) => stated(id, title, datum, false, position.tag))
+  return [
+    ...list.map(([id, title, datum]) => stated(id, title, datum, false, position.tag)),
+    textValue(oil.en, {
+      id: 'hydraulics.oil',
+      title: 'hydraulic oil',
+      ofDesign: false,
+      place: vessel.place,
+      sources: systemPressure.kind === 'known' ? [sourceUse(systemPressure.origin)] : [],
+    }),
+  ]
 }
 
 function sealStatedValues(seal: Seal): readonly ComputedValue[] {

@@ -134,6 +134,7 @@ describe('values of a whole pump', () => {
       'sleeve-ring.squeeze',
       `${(((3.43 - 2.95) / 3.43) * 100).toFixed(1)} to ${(((3.63 - 2.85) / 3.63) * 100).toFixed(1)} %`,
     ],
+    ['hydraulics.oil', 'oil'],
     ['oil.volume', `${Math.round(oilLitres())} l`],
     ['oil.least', `${Math.ceil(oilLitres() * 0.9)} l`],
     ['oil.most', `${Math.floor(oilLitres() * 1.1)} l`],

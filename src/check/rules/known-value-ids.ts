@@ -36,7 +36,9 @@ const fixed = [
   ...houseValueNames.map((one) => `house.${one}`),
   ...supplyValueNames.map((one) => `supply.${one}`),
   ...purgeValueNames.map((one) => `purge.${one}`),
-  ...['system-pressure', 'return-pressure', 'purge-regulator-maximum'].map((one) => `hydraulics.${one}`),
+  ...['system-pressure', 'return-pressure', 'purge-regulator-maximum', 'oil'].map(
+    (one) => `hydraulics.${one}`,
+  ),
   ...['vacuum-valve', 'pressure-valve', 'volume', 'height', 'ventilation-time'].map((one) => `tank.${one}`),
 ]
 
