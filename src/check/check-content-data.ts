@@ -14,6 +14,7 @@ import {checkShape} from './shapes/check-shape.ts'
 import {designShape} from './shapes/design-shape.ts'
 import {
   cautionShape,
+  exceptionsShape,
   jobShape,
   partsShape,
   sourcesShape,
@@ -74,6 +75,7 @@ export function checkContentData(sources: ContentSources, files: ContentFiles): 
     parts: byId(one('parts.yaml', partsShape)?.parts ?? [], files),
     terms: byId(one('terms.yaml', termsShape)?.terms ?? [], files),
     symptoms: symptomsOf(optional('symptoms.yaml', symptomsShape)?.symptoms ?? [], files),
+    exceptions: optional('exceptions.yaml', exceptionsShape)?.exceptions ?? [],
     tables,
   }
   refuseStrayFiles(sources, files)
@@ -197,7 +199,7 @@ function nameFits(item: Identified, path: string, files: ContentFiles): void {
 }
 
 const knownFile =
-  /^(office|sources|terms|tools|parts|symptoms|approvals|changes)\.yaml$|^(cautions|designs|jobs)\/[^/]+\.yaml$|^vessels\/[^/]+\/(vessel\.yaml|history\/[^/]+\.yaml)$/u
+  /^(office|sources|terms|tools|parts|symptoms|exceptions|approvals|changes)\.yaml$|^(cautions|designs|jobs)\/[^/]+\.yaml$|^vessels\/[^/]+\/(vessel\.yaml|history\/[^/]+\.yaml)$/u
 
 function refuseStrayFiles(sources: ContentSources, files: ContentFiles): void {
   const tables = Object.keys(keyColumns).map((name) => `tables/${name}.csv`)

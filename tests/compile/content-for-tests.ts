@@ -156,6 +156,7 @@ export function contentOf(more: Partial<Content> & {readonly list?: readonly Pro
     procedures: byId(list),
     jobs: new Map(),
     symptoms: [],
+    exceptions: [],
     tools: byId([
       tool('wrench'),
       tool('detector'),
