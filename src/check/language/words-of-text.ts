@@ -1,3 +1,6 @@
+import type {Sentence} from 'nlcst'
+import {toString} from 'nlcst-to-string'
+import {ParseEnglish} from 'parse-english'
 import type {RichText} from '../../handbook-model/procedure.ts'
 
 /** The words of a text as a reader meets them; a value stands as one word. */
@@ -24,20 +27,25 @@ export function wordsOfText(text: RichText): string {
     .trim()
 }
 
-const sentenceEnds = new Intl.Segmenter('en', {granularity: 'sentence'})
-const wordEnds = new Intl.Segmenter('en', {granularity: 'word'})
+const english = new ParseEnglish()
 
 /** Sentences of a text. */
 export function sentencesOf(text: string): readonly string[] {
-  return [...sentenceEnds.segment(text)].map(({segment}) => segment.trim()).filter((one) => one !== '')
+  return sentenceNodes(text).map((sentence) => toString(sentence).trim())
 }
 
 /** Words of a sentence; what is joined by a hyphen or holds an apostrophe is one word. */
-export function wordsIn(sentence: string): readonly string[] {
-  const joined = sentence.replace(/(?<=\p{L})[-‐](?=\p{L})/gu, '_')
-  return [...wordEnds.segment(joined)]
-    .filter(({isWordLike}) => isWordLike === true)
-    .map(({segment}) => segment.replaceAll('_', '-'))
+export function wordsIn(text: string): readonly string[] {
+  return sentenceNodes(text).flatMap((sentence) =>
+    sentence.children.flatMap((node) => (node.type === 'WordNode' ? [toString(node)] : [])),
+  )
+}
+
+function sentenceNodes(text: string): readonly Sentence[] {
+  return english
+    .parse(text)
+    .children.flatMap((paragraph) => (paragraph.type === 'ParagraphNode' ? paragraph.children : []))
+    .flatMap((node) => (node.type === 'SentenceNode' ? [node] : []))
 }
 
 function neverReached(value: never): never {
