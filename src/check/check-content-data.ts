@@ -15,6 +15,7 @@ import {designShape} from './shapes/design-shape.ts'
 import {
   cautionShape,
   exceptionsShape,
+  failuresShape,
   jobShape,
   partsShape,
   sourcesShape,
@@ -75,6 +76,7 @@ export function checkContentData(sources: ContentSources, files: ContentFiles): 
     parts: byId(one('parts.yaml', partsShape)?.parts ?? [], files),
     terms: byId(one('terms.yaml', termsShape)?.terms ?? [], files),
     symptoms: symptomsOf(optional('symptoms.yaml', symptomsShape)?.symptoms ?? [], files),
+    failures: [...byId(optional('failures.yaml', failuresShape)?.failures ?? [], files).values()],
     exceptions: optional('exceptions.yaml', exceptionsShape)?.exceptions ?? [],
     tables,
   }
@@ -199,7 +201,7 @@ function nameFits(item: Identified, path: string, files: ContentFiles): void {
 }
 
 const knownFile =
-  /^(office|sources|terms|tools|parts|symptoms|exceptions|approvals|changes)\.yaml$|^(cautions|designs|jobs)\/[^/]+\.yaml$|^vessels\/[^/]+\/(vessel\.yaml|history\/[^/]+\.yaml)$/u
+  /^(office|sources|terms|tools|parts|symptoms|failures|exceptions|approvals|changes)\.yaml$|^(cautions|designs|jobs)\/[^/]+\.yaml$|^vessels\/[^/]+\/(vessel\.yaml|history\/[^/]+\.yaml)$/u
 
 function refuseStrayFiles(sources: ContentSources, files: ContentFiles): void {
   const tables = Object.keys(keyColumns).map((name) => `tables/${name}.csv`)

@@ -16,6 +16,7 @@ import {noMasslessLift} from './rules/no-massless-lift.ts'
 import {noMissingIsolationPoint} from './rules/no-missing-isolation-point.ts'
 import {noScopeMix} from './rules/no-scope-mix.ts'
 import {noUncautionedHazard} from './rules/no-uncautioned-hazard.ts'
+import {noUncoveredFailure} from './rules/no-uncovered-failure.ts'
 import {noUndefinedReference} from './rules/no-undefined-reference.ts'
 import {noUndisposedDrain} from './rules/no-undisposed-drain.ts'
 import {noMixedReadings, noUnitMix} from './rules/no-unit-mix.ts'
@@ -108,6 +109,13 @@ function checkRules(data: ContentData, {procedures, allRead}: ParsedProcedures, 
     for (const cause of symptom.causes)
       for (const reference of cause.procedures) refersTo(reference, knownProcedures, 'procedure', files)
   }
+  noUncoveredFailure(
+    data.failures,
+    data.parts,
+    knownProcedures,
+    knownIds(data.parts, 'parts.yaml', faulty),
+    files,
+  )
   if (isWhole('jobs/', faulty)) noJoblessIsolation(procedures, data.jobs, files)
   checkDesigns(data, facts, files)
   checkVessels(data, procedures, facts, files)

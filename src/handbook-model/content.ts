@@ -4,6 +4,7 @@ import type {Origin} from './datum.ts'
 import type {Design} from './design-content.ts'
 import type {
   Caution,
+  FailureRow,
   Job,
   LanguageException,
   Office,
@@ -27,6 +28,7 @@ export interface Content {
   readonly jobs: ReadonlyMap<string, Job>
   readonly symptoms: readonly Symptom[]
   readonly exceptions: readonly LanguageException[]
+  readonly failures: readonly FailureRow[]
   readonly tools: ReadonlyMap<string, Tool>
   readonly parts: ReadonlyMap<string, Part>
   readonly terms: ReadonlyMap<string, Term>

@@ -171,6 +171,17 @@ export interface SymptomCause {
   readonly place: Place
 }
 
+/** failures.yaml: how a fitted part fails, and what the handbook has against it. */
+export interface FailureRow {
+  readonly id: string
+  readonly part: Reference
+  readonly mode: Localised
+  /** Procedures that find or mend it; none only with a reason. */
+  readonly procedures: readonly Reference[]
+  readonly reason?: Localised
+  readonly place: Place
+}
+
 /** exceptions.yaml: a line that a rule of language is not held against, for a reason that a reviewer has signed. */
 export interface LanguageException {
   readonly rule: string

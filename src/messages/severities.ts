@@ -54,6 +54,7 @@ export const severities = {
   'no-massless-lift': 'stops-the-build',
   'no-file-reference': 'stops-the-build',
   'no-long-procedure': 'stops-the-build',
+  'no-uncovered-failure': 'stops-the-build',
   // plain language
   'no-long-step': 'stops-the-build',
   'no-second-instruction': 'stops-the-build',

@@ -157,6 +157,7 @@ export function contentOf(more: Partial<Content> & {readonly list?: readonly Pro
     jobs: new Map(),
     symptoms: [],
     exceptions: [],
+    failures: [],
     tools: byId([
       tool('wrench'),
       tool('detector'),

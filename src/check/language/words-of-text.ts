@@ -1,5 +1,5 @@
 import type {Sentence} from 'nlcst'
-import {toString} from 'nlcst-to-string'
+import {toString as textOf} from 'nlcst-to-string'
 import {ParseEnglish} from 'parse-english'
 import type {RichText} from '../../handbook-model/procedure.ts'
 
@@ -31,13 +31,13 @@ const english = new ParseEnglish()
 
 /** Sentences of a text. */
 export function sentencesOf(text: string): readonly string[] {
-  return sentenceNodes(text).map((sentence) => toString(sentence).trim())
+  return sentenceNodes(text).map((sentence) => textOf(sentence).trim())
 }
 
 /** Words of a sentence; what is joined by a hyphen or holds an apostrophe is one word. */
 export function wordsIn(text: string): readonly string[] {
   return sentenceNodes(text).flatMap((sentence) =>
-    sentence.children.flatMap((node) => (node.type === 'WordNode' ? [toString(node)] : [])),
+    sentence.children.flatMap((node) => (node.type === 'WordNode' ? [textOf(node)] : [])),
   )
 }
 

@@ -100,6 +100,19 @@ export const symptomsShape = fields({
   symptoms: list(fields({id: identifier, title: localised, when: reference.optional(), causes: list(cause)})),
 })
 
+/** failures.yaml. */
+export const failuresShape = fields({
+  failures: list(
+    fields({
+      id: identifier,
+      part: reference,
+      mode: localised,
+      procedures: list(reference).optional(),
+      reason: localised.optional(),
+    }).transform(({procedures, ...rest}) => ({...rest, procedures: procedures ?? []})),
+  ),
+})
+
 /** exceptions.yaml. */
 export const exceptionsShape = fields({
   exceptions: list(

@@ -25,6 +25,9 @@ const cardOf =
       ),
     )
 
+const failures = (more: string): string =>
+  `failures:\n  - id: plates-broken\n    part: hub-plates\n    mode: broken\n${more === '' ? '' : `    ${more}\n`}`
+
 /** Rules of plain language, and of what a careful procedure says. */
 export const plainCases: readonly RuleCase[] = [
   {
@@ -142,6 +145,16 @@ export const plainCases: readonly RuleCase[] = [
     at: [procedure, 'The order stands'],
     reason: 'Unexpected `plates.html` in a text, expected a reference by id such as `:procedure[…]{ref=…}`',
     mend: 'Refer by id: files are renamed and pages move',
+  },
+  {
+    rule: 'no-uncovered-failure',
+    what: 'a failure that nobody has an answer for',
+    accepted: (content) => content.write('failures.yaml', failures('reason: exchanged by a yard')),
+    rejected: (content) => content.write('failures.yaml', failures('')),
+    at: ['failures.yaml', 'id: plates-broken'],
+    reason:
+      'Unexpected failure `plates-broken` without a procedure, expected `procedures:` or a `reason:` why there is none',
+    mend: 'Name the procedure that finds or mends it, or write why the handbook has none',
   },
   {
     rule: 'no-idle-exception',
