@@ -3,6 +3,7 @@ import {nearestWord} from './check/nearest-word.ts'
 import {runBuild} from './commands/build.ts'
 import {runCalculate} from './commands/calculate.ts'
 import {runCheck} from './commands/check.ts'
+import {explainRule} from './commands/explain-rule.ts'
 import type {CommandOptions, Outcome} from './commands/outcome.ts'
 import {isDay} from './handbook-model/comparison-date.ts'
 
@@ -17,6 +18,7 @@ const help = `sheetanchor COMMAND [options]
   --content DIR   folder of the content (content)
   --out DIR       folder of the published handbooks (site)
   --vessel ID     only this vessel; may be given again
+  --explain RULE  with check: why a rule exists, accepted, rejected, how to mend; "all" lists every rule
   --against DIR   earlier content: check lists what moved, old and new
   --as-of DAY     day that dates are compared with (the newest one in the content)
   --json          results for machines
@@ -50,10 +52,15 @@ async function run(words: readonly string[]): Promise<Outcome> {
     return used(`${error instanceof Error ? error.message : String(error)}; see \`sheetanchor --help\``)
   }
   if (parsed.help) return {exitStatus: 0, out: help, err: ''}
+  if (parsed.explain !== undefined) return explainRule(parsed.explain)
   return known === 'check' ? runCheck(parsed.options) : runBuild(parsed.options)
 }
 
-function readOptions(words: readonly string[]): {readonly help: boolean; readonly options: CommandOptions} {
+function readOptions(words: readonly string[]): {
+  readonly help: boolean
+  readonly explain: string | undefined
+  readonly options: CommandOptions
+} {
   const {values} = parseArgs({
     args: [...words],
     options: {
@@ -61,6 +68,7 @@ function readOptions(words: readonly string[]): {readonly help: boolean; readonl
       out: {type: 'string', default: 'site'},
       vessel: {type: 'string', multiple: true, default: []},
       against: {type: 'string'},
+      explain: {type: 'string'},
       'as-of': {type: 'string'},
       json: {type: 'boolean', default: false},
       help: {type: 'boolean', default: false},
@@ -75,6 +83,7 @@ function readOptions(words: readonly string[]): {readonly help: boolean; readonl
   }
   return {
     help: values.help,
+    explain: values.explain,
     options: {
       content: values.content,
       out: values.out,

@@ -14,6 +14,8 @@ import {checkShape} from './shapes/check-shape.ts'
 import {designShape} from './shapes/design-shape.ts'
 import {
   cautionShape,
+  exceptionsShape,
+  failuresShape,
   jobShape,
   partsShape,
   sourcesShape,
@@ -74,6 +76,8 @@ export function checkContentData(sources: ContentSources, files: ContentFiles): 
     parts: byId(one('parts.yaml', partsShape)?.parts ?? [], files),
     terms: byId(one('terms.yaml', termsShape)?.terms ?? [], files),
     symptoms: symptomsOf(optional('symptoms.yaml', symptomsShape)?.symptoms ?? [], files),
+    failures: [...byId(optional('failures.yaml', failuresShape)?.failures ?? [], files).values()],
+    exceptions: optional('exceptions.yaml', exceptionsShape)?.exceptions ?? [],
     tables,
   }
   refuseStrayFiles(sources, files)
@@ -197,7 +201,7 @@ function nameFits(item: Identified, path: string, files: ContentFiles): void {
 }
 
 const knownFile =
-  /^(office|sources|terms|tools|parts|symptoms|approvals|changes)\.yaml$|^(cautions|designs|jobs)\/[^/]+\.yaml$|^vessels\/[^/]+\/(vessel\.yaml|history\/[^/]+\.yaml)$/u
+  /^(office|sources|terms|tools|parts|symptoms|failures|exceptions|approvals|changes)\.yaml$|^(cautions|designs|jobs)\/[^/]+\.yaml$|^vessels\/[^/]+\/(vessel\.yaml|history\/[^/]+\.yaml)$/u
 
 function refuseStrayFiles(sources: ContentSources, files: ContentFiles): void {
   const tables = Object.keys(keyColumns).map((name) => `tables/${name}.csv`)

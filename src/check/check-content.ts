@@ -2,17 +2,23 @@ import type {Content} from '../handbook-model/content.ts'
 import type {Procedure} from '../handbook-model/procedure.ts'
 import type {ContentSources} from '../handbook-model/sources.ts'
 import {type ContentFiles, stopsTheBuild} from '../messages/add-message.ts'
+import {acceptExceptions} from './accept-exceptions.ts'
 import {checkContentData} from './check-content-data.ts'
 import type {ContentData} from './content-data.ts'
 import {byId, refersTo} from './identity.ts'
 import {isWhole, knownIds} from './known-ids.ts'
 import {parseProcedure} from './procedures/parse-procedure.ts'
 import {knownValueIds} from './rules/known-value-ids.ts'
+import {noFileReference} from './rules/no-file-reference.ts'
 import {noIncompleteCaution} from './rules/no-incomplete-caution.ts'
+import {noLongProcedure} from './rules/no-long-procedure.ts'
+import {noMasslessLift} from './rules/no-massless-lift.ts'
 import {noMissingIsolationPoint} from './rules/no-missing-isolation-point.ts'
 import {noScopeMix} from './rules/no-scope-mix.ts'
 import {noUncautionedHazard} from './rules/no-uncautioned-hazard.ts'
+import {noUncoveredFailure} from './rules/no-uncovered-failure.ts'
 import {noUndefinedReference} from './rules/no-undefined-reference.ts'
+import {noUndisposedDrain} from './rules/no-undisposed-drain.ts'
 import {noMixedReadings, noUnitMix} from './rules/no-unit-mix.ts'
 import {
   factValuesOf,
@@ -24,6 +30,7 @@ import {
 import {noUnlimitedReading} from './rules/no-unlimited-reading.ts'
 import {noJoblessIsolation, noUnrestoredIsolation} from './rules/no-unrestored-isolation.ts'
 import {noUnwitnessedHold} from './rules/no-unwitnessed-hold.ts'
+import {plainCaution, plainLimits, plainProcedure, plainSymptom} from './rules/plain-language.ts'
 
 /**
  * Checks shapes, references and rules of the whole content; all faults are collected in one run.
@@ -37,6 +44,7 @@ export function checkContent(sources: ContentSources, files: ContentFiles): Cont
   const procedures = byId(parsed, files)
   const procedureFiles = [...files.keys()].filter((path) => /^procedures\/.*\.md$/u.test(path))
   checkRules(data, {procedures, allRead: parsed.length >= procedureFiles.length}, files)
+  acceptExceptions(data.exceptions, data.office, files)
   const {faulty: _faulty, ...content} = data
   if (!content.office || stopsTheBuild(files)) return undefined
   return {...content, office: content.office, procedures}
@@ -59,7 +67,10 @@ function checkRules(data: ContentData, {procedures, allRead}: ParsedProcedures, 
   const reactiveCargo = [...data.vessels.values()].some((vessel) =>
     vessel.cargoes.some((cargo) => reactive.has(cargo.id)),
   )
-  for (const caution of data.cautions.values()) noIncompleteCaution(caution, files)
+  for (const caution of data.cautions.values()) {
+    noIncompleteCaution(caution, files)
+    plainCaution(caution, data.terms.values(), files)
+  }
   for (const procedure of procedures.values()) {
     noUndefinedReference(
       procedure,
@@ -79,6 +90,11 @@ function checkRules(data: ContentData, {procedures, allRead}: ParsedProcedures, 
     noUnlimitedReading(procedure, data.tools, files)
     noMixedReadings(procedure, files)
     noScopeMix(procedure, files)
+    noLongProcedure(procedure, files)
+    noUndisposedDrain(procedure, files)
+    noMasslessLift(procedure, files)
+    noFileReference(procedure, files)
+    plainProcedure(procedure, data.terms.values(), files)
     noUnwitnessedHold(procedure, files)
     if (factsWhole) noUndeclaredFact(procedure, facts, files)
     for (const design of designs) noUnitMix(procedure, design, files)
@@ -88,10 +104,18 @@ function checkRules(data: ContentData, {procedures, allRead}: ParsedProcedures, 
     if (job.procedures.every(({id}) => procedures.has(id))) noUnrestoredIsolation(job, procedures, files)
   }
   for (const symptom of data.symptoms) {
+    plainSymptom(symptom, data.terms.values(), files)
     if (symptom.when && factsWhole) noUndeclaredFactIn([symptom.when], facts, files)
     for (const cause of symptom.causes)
       for (const reference of cause.procedures) refersTo(reference, knownProcedures, 'procedure', files)
   }
+  noUncoveredFailure(
+    data.failures,
+    data.parts,
+    knownProcedures,
+    knownIds(data.parts, 'parts.yaml', faulty),
+    files,
+  )
   if (isWhole('jobs/', faulty)) noJoblessIsolation(procedures, data.jobs, files)
   checkDesigns(data, facts, files)
   checkVessels(data, procedures, facts, files)
@@ -100,6 +124,7 @@ function checkRules(data: ContentData, {procedures, allRead}: ParsedProcedures, 
 function checkDesigns(data: ContentData, facts: ReturnType<typeof factValuesOf>, files: ContentFiles): void {
   for (const design of data.designs.values()) {
     if (isWhole('office.yaml', data.faulty)) noUndeclaredFactValue(design.facts, facts, files)
+    plainLimits(design, data.terms.values(), files)
     for (const limit of design.limits) refersTo(limit.value, knownValueIds(design), 'value', files)
   }
 }

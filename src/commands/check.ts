@@ -2,6 +2,7 @@ import {addMessage} from '../messages/add-message.ts'
 import {nodeDisk} from '../publish/disk.ts'
 import {completeInterruptedSwaps} from '../publish/publish-vessel.ts'
 import {compareContents, movesText} from './compare-contents.ts'
+import {contentReport, reportText} from './content-report.ts'
 import {type CommandOptions, countWords, messagesData, messagesText, type Outcome} from './outcome.ts'
 import {checkAndCompute} from './run-stages.ts'
 
@@ -28,9 +29,11 @@ export async function runCheck(options: CommandOptions): Promise<Outcome> {
     )
   }
   const passed = content !== undefined && (earlier === undefined || earlier.content !== undefined)
+  const report =
+    checked.content && checked.values ? contentReport(checked.content, checked.values) : undefined
   const moves = passed && earlier ? compareContents(earlier, checked) : undefined
   const out = options.json
-    ? `${JSON.stringify({passed, asOf, messages: messagesData(files), ...(moves ? {moves} : {})}, null, 2)}\n`
-    : `Checked ${options.content}: ${countWords(files)}\n${moves ? movesText(moves) : ''}`
+    ? `${JSON.stringify({passed, asOf, messages: messagesData(files), ...(report ? {report} : {}), ...(moves ? {moves} : {})}, null, 2)}\n`
+    : `Checked ${options.content}: ${countWords(files)}\n${report ? reportText(report) : ''}${moves ? movesText(moves) : ''}`
   return {exitStatus: passed ? 0 : 1, out, err: messagesText(files, options)}
 }

@@ -2,7 +2,18 @@ import type {Place} from '../messages/place.ts'
 import type {Quantity, QuantityKind} from '../quantities/quantity.ts'
 import type {Origin} from './datum.ts'
 import type {Design} from './design-content.ts'
-import type {Caution, Job, Office, Part, Source, Symptom, Term, Tool} from './office-content.ts'
+import type {
+  Caution,
+  FailureRow,
+  Job,
+  LanguageException,
+  Office,
+  Part,
+  Source,
+  Symptom,
+  Term,
+  Tool,
+} from './office-content.ts'
 import type {Procedure} from './procedure.ts'
 import type {Cargo, Vessel} from './vessel-content.ts'
 
@@ -16,6 +27,8 @@ export interface Content {
   readonly procedures: ReadonlyMap<string, Procedure>
   readonly jobs: ReadonlyMap<string, Job>
   readonly symptoms: readonly Symptom[]
+  readonly exceptions: readonly LanguageException[]
+  readonly failures: readonly FailureRow[]
   readonly tools: ReadonlyMap<string, Tool>
   readonly parts: ReadonlyMap<string, Part>
   readonly terms: ReadonlyMap<string, Term>

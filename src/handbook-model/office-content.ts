@@ -173,6 +173,30 @@ export interface SymptomCause {
   readonly place: Place
 }
 
+/** failures.yaml: how a fitted part fails, and what the handbook has against it. */
+export interface FailureRow {
+  readonly id: string
+  readonly part: Reference
+  readonly mode: Localised
+  /** Procedures that find or mend it; none only with a reason. */
+  readonly procedures: readonly Reference[]
+  readonly reason?: Localised
+  readonly place: Place
+}
+
+/** exceptions.yaml: a line that a rule of language is not held against, for a reason that a reviewer has signed. */
+export interface LanguageException {
+  readonly rule: string
+  /** Path of the file below the content folder. */
+  readonly file: string
+  /** Words of the line, as they stand in it. */
+  readonly words: string
+  readonly reason: string
+  /** Id of a person of the office who may review. */
+  readonly reviewedBy: Reference
+  readonly place: Place
+}
+
 /** jobs/<id>.yaml: procedures in order. */
 export interface Job {
   readonly id: string

@@ -50,6 +50,23 @@ export const severities = {
   'no-unwitnessed-hold': 'stops-the-build',
   'no-as-left-alone': 'stops-the-build',
   'no-unit-mix': 'stops-the-build',
+  'no-undisposed-drain': 'stops-the-build',
+  'no-massless-lift': 'stops-the-build',
+  'no-file-reference': 'stops-the-build',
+  'no-long-procedure': 'stops-the-build',
+  'no-uncovered-failure': 'stops-the-build',
+  // plain language
+  'no-long-step': 'stops-the-build',
+  'no-second-instruction': 'stops-the-build',
+  'no-verbless-step': 'stops-the-build',
+  'no-late-condition': 'stops-the-build',
+  'no-instruction-in-note': 'stops-the-build',
+  'no-long-sentence': 'stops-the-build',
+  'no-hedge': 'stops-the-build',
+  'no-contraction': 'stops-the-build',
+  'no-vague-word': 'stops-the-build',
+  'no-second-term': 'stops-the-build',
+  'no-idle-exception': 'stops-the-build',
   // computing
   'no-dry-torque': 'stops-the-build',
   'no-missing-table-row': 'stops-the-build',
@@ -63,3 +80,17 @@ export const severities = {
 } as const satisfies Record<string, Severity>
 
 export type RuleId = keyof typeof severities
+
+/** Rules of language: one line may be excepted with a reviewed reason. No other rule may. */
+export const reviewableRules = [
+  'no-long-step',
+  'no-second-instruction',
+  'no-verbless-step',
+  'no-late-condition',
+  'no-instruction-in-note',
+  'no-long-sentence',
+  'no-hedge',
+  'no-contraction',
+  'no-vague-word',
+  'no-second-term',
+] as const satisfies readonly RuleId[]

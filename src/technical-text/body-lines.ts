@@ -1,4 +1,4 @@
-import type {Page, PositionPage, ExplanationsPage, ValuesPage} from '../handbook-model/pages.ts'
+import type {ExplanationsPage, Page, PositionPage, ValuesPage} from '../handbook-model/pages.ts'
 import {cautionLines, isolationLines, limitLines, valueLines} from './block-lines.ts'
 import {procedureLines} from './procedure-lines.ts'
 import type {TechnicalLine} from './technical-line.ts'

@@ -78,6 +78,7 @@ describe('a file of src', () => {
     ['src/compute/cofferdam-values.ts', 'the values of one test feed each other from top to bottom'],
     ['src/compute/joint-values.ts', 'torque, its explanation and its table rows belong together'],
     ['src/handbook-model/pages.ts', 'the models of all pages are read side by side'],
+    ['src/messages/rule-reasons.ts', 'one table of all rules, side by side with the guide'],
   ])
 
   test('has at most 300 lines, or a reason written down here', () => {

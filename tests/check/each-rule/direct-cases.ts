@@ -1,3 +1,5 @@
+import {noMasslessLift} from '../../../src/check/rules/no-massless-lift.ts'
+import {noUndisposedDrain} from '../../../src/check/rules/no-undisposed-drain.ts'
 import {refuseOverstressedBolt} from '../../../src/compute/refuse-overstressed-bolt.ts'
 import type {ContentFiles} from '../../../src/messages/add-message.ts'
 import type {RuleId} from '../../../src/messages/severities.ts'
@@ -5,6 +7,7 @@ import {checkFiles} from '../../../src/publish/check-files.ts'
 import {quantityOf} from '../../../src/quantities/quantity.ts'
 import {design, designText} from '../library-for-tests.ts'
 import {placeIn} from '../messages-for-tests.ts'
+import {soundProcedure, workText} from '../procedure-for-tests.ts'
 
 /** A rule that no short text of the content reaches: its function is asked with the two twins. */
 export interface DirectCase {
@@ -37,6 +40,13 @@ function stressed(share: number): (files: ContentFiles) => void {
 
 const longPath = `${'a'.repeat(40)}/${'b'.repeat(40)}/${'c'.repeat(14)}.html`
 
+const liftText = (below: string): string =>
+  workText(`1. :step{#lift-cover action=lift} Lift the cover.\n\n   ${below}`)
+const drainText = (below: string): string =>
+  workText(
+    `1. :step{#drain-oil action=drain} Drain the oil.\n\n2. :step{#empty-tray${below}} Empty the tray.`,
+  )
+
 /** The rules that are asked at their function. */
 export const directCases: readonly DirectCase[] = [
   {
@@ -46,6 +56,22 @@ export const directCases: readonly DirectCase[] = [
     accepted: stressed(0.7),
     rejected: stressed(0.71),
     said: `content/${placeIn(designText, '70 %', 'designs/design-a.yaml')} error Unexpected combined stress of \`71.00 %\` of the yield stress in joint \`hub-bolts\` of \`design-a\`, expected at most \`70 %\` no-overstressed-bolt\n    mend: Lower the utilisation or change the fastener\n`,
+  },
+  {
+    rule: 'no-massless-lift',
+    what: 'a lift whose mass stands nowhere',
+    because: 'the small content has no caution of a suspended load',
+    accepted: (files) => noMasslessLift(soundProcedure(liftText('::value{ref=mass.cover}')), files),
+    rejected: (files) => noMasslessLift(soundProcedure(liftText('The cover is round.')), files),
+    said: `content/${placeIn(liftText('The cover is round.'), ':step{#lift-cover', 'procedures/sample.md')} error Unexpected lift in step \`lift-cover\` without a mass, expected \`::value{ref=mass.…}\` or \`::value{ref=….mass}\` at it or before it in its section no-massless-lift\n    mend: Show the mass of what hangs\n`,
+  },
+  {
+    rule: 'no-undisposed-drain',
+    what: 'oil that is drained and goes nowhere',
+    because: 'the small content has no caution of hot oil',
+    accepted: (files) => noUndisposedDrain(soundProcedure(drainText(' action=dispose')), files),
+    rejected: (files) => noUndisposedDrain(soundProcedure(drainText('')), files),
+    said: `content/${placeIn(drainText(''), ':step{#drain-oil', 'procedures/sample.md')} error Unexpected drain in step \`drain-oil\` without a disposal, expected a step with \`action=dispose\` at it or behind it no-undisposed-drain\n    mend: Say where the liquid goes: a closed and labelled drum to shore\n`,
   },
   {
     rule: 'no-long-path',

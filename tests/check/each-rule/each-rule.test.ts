@@ -6,6 +6,7 @@ import {directCases} from './direct-cases.ts'
 import {gateCases} from './gate-cases.ts'
 import {languageCases} from './language-cases.ts'
 import {laterCases} from './later-cases.ts'
+import {plainCases} from './plain-cases.ts'
 import {readingCases} from './reading-cases.ts'
 import {referenceCases} from './reference-cases.ts'
 import {toldAfter, unchanged} from './rule-case.ts'
@@ -17,6 +18,7 @@ const cases = [
   ...referenceCases,
   ...languageCases,
   ...gateCases,
+  ...plainCases,
   ...laterCases,
 ]
 

@@ -45,7 +45,7 @@ export const gateCases: readonly RuleCase[] = [
     at: [sharpEdges],
     reason:
       'Unexpected advice `Be careful with the edges.` of caution `sharp-edges`, expected a line that starts with a verb of the list',
-    mend: 'Begin with a verb such as bond, call, cap, catch, check, clean, close, compress',
+    mend: 'Begin with a verb such as bend, bolt, bond, call, cap, catch, check, choose',
   },
   {
     rule: 'no-unrestored-isolation',

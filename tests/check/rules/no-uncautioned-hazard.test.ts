@@ -149,12 +149,13 @@ describe('the table of action classes', () => {
     ['fit-sleeve', 'H16 H17'],
     ['change-elastomer', 'H19'],
     ['drain', 'H09 H13 H21'],
+    ['dispose', 'H21'],
     ['work-at-opening', 'H08'],
   ])('asks of `%s` the classes %s', (action, classes) => {
     expect([...(hazardClassesOfActions.get(action) ?? [])].sort().join(' ')).toBe(classes)
   })
 
   test('has no further row', () => {
-    expect(hazardClassesOfActions.size).toBe(20)
+    expect(hazardClassesOfActions.size).toBe(21)
   })
 })

@@ -32,7 +32,11 @@ describe('a reading and its limit', () => {
     ['mm diametral', 'lower-ring.minimum-new'],
     ['µm', 'lower-ring.running-diameter'],
     ['mm', 'setting.run-out'],
-    ['psi(g)', 'rating.highest-pressure'],
+    ['mbar(g)', 'rating.highest-pressure'],
+    ['l', 'oil.most'],
+    ['m', 'curve.act-head'],
+    ['%', 'house.test-run-act'],
+    ['rpm', 'curve.speed'],
     ['mbar', 'cofferdam.allowed-drop'],
     ['bar(g)', 'cofferdam.upper-bound'],
     ['kg', 'mass.head'],
@@ -44,6 +48,19 @@ describe('a reading and its limit', () => {
   })
 
   test.each([
+    ['psi(g)', 'rating.highest-pressure', '`bar(g)`'],
+    ['in', 'setting.run-out', '`mm`'],
+    ['psi', 'cofferdam.allowed-drop', 'a metric unit'],
+    ['lb', 'mass.head', '`kg`'],
+  ])('in `%s` against %s is refused: the limit is in %s', (unit, value, wanted) => {
+    const {text, lines} = againstLimit(unit, value)
+    expect(lines).toEqual([
+      `${placeIn(text, '::reading')} Unexpected unit \`${unit}\` of reading \`found\`, expected ${wanted} as in limit \`sought\` no-unit-mix see ${placeIn(textWithLimit(value), '{id: sought', path)}`,
+    ])
+  })
+
+  test.each([
+    ['m', 'oil.most', 'volume'],
     ['mm radial', 'lower-ring.renewal', 'diametral-clearance'],
     ['mm', 'lower-ring.new', 'diametral-clearance'],
     ['mm diametral', 'lower-ring.running-diameter', 'length'],

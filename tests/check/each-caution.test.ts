@@ -1,0 +1,124 @@
+import {readdirSync, readFileSync} from 'node:fs'
+import {fileURLToPath} from 'node:url'
+import {describe, expect, test} from 'vitest'
+import {parse} from 'yaml'
+import {checkContent} from '../../src/check/check-content.ts'
+import {hazardClassesOfActions, reactiveCargoHazard} from '../../src/check/rules/hazard-classes-of-actions.ts'
+import type {Content} from '../../src/handbook-model/content.ts'
+import type {ContentFiles} from '../../src/messages/add-message.ts'
+import {sortedMessages} from '../../src/messages/print-messages.ts'
+import {readSources} from '../../src/read/read-sources.ts'
+
+const folder = fileURLToPath(new URL('../../content', import.meta.url))
+const cautions = readdirSync(`${folder}/cautions`).map((name) => name.replace('.yaml', ''))
+const classOf = (caution: string): string =>
+  parse(readFileSync(`${folder}/cautions/${caution}.yaml`, 'utf8'))['hazard-class']
+
+/** Errors of the demonstration with the uses of one caution or of one restoration taken out. */
+async function errorsWithout(taken: RegExp): Promise<readonly string[]> {
+  const files: ContentFiles = new Map()
+  const sources = await readSources(folder, files)
+  const markdown = new Map(
+    [...sources.markdown].map(([path, source]) => [path, withoutLines(source, taken)] as const),
+  )
+  checkContent({...sources, markdown}, files)
+  return sortedMessages(files)
+    .filter((message) => message.fatal === true)
+    .map((message) => message.reason)
+}
+
+/** The parsed Markdown without the directives whose source matches; nested ones too. */
+function withoutLines<T>(source: T, taken: RegExp): T {
+  const copy: T = structuredClone(source)
+  prune(copy, taken)
+  return copy
+}
+
+function prune(node: unknown, taken: RegExp): void {
+  if (typeof node !== 'object' || node === null) return
+  if ('children' in node && Array.isArray(node.children)) {
+    node.children = node.children.filter((child) => !taken.test(directiveText(child)))
+  }
+  for (const value of Object.values(node)) if (typeof value === 'object') prune(value, taken)
+}
+
+function directiveText(node: unknown): string {
+  if (typeof node !== 'object' || node === null || !('type' in node) || node.type !== 'leafDirective')
+    return ''
+  const name = 'name' in node ? String(node.name) : ''
+  return `${name} ${JSON.stringify('attributes' in node ? node.attributes : {})}`
+}
+
+async function demonstration(): Promise<Content> {
+  const files: ContentFiles = new Map()
+  const content = checkContent(await readSources(folder, files), files)
+  if (!content) throw new Error('Unexpected errors in the demonstration, expected none')
+  return content
+}
+
+const content = await demonstration()
+
+/** Steps that a caution guards alone: their action asks for its class, and no other caution of the class stands there. */
+function guardedAlone(caution: string): readonly string[] {
+  const hazard = classOf(caution)
+  return [...content.procedures.values()].flatMap((procedure) =>
+    procedure.sections.flatMap((section) =>
+      section.items.flatMap((item) => {
+        if (item.kind !== 'step') return []
+        const asked =
+          item.actions.some((action) => hazardClassesOfActions.get(action)?.includes(hazard)) ||
+          (hazard === reactiveCargoHazard &&
+            item.actions.some((action) => action === 'open-cargo' || action === 'purge'))
+        const there = [...section.cautions, ...item.cautions].filter(
+          (use) => use.when === undefined && classOf(use.caution.id) === hazard,
+        )
+        return asked && there.length > 0 && there.every((use) => use.caution.id === caution) ? [item.id] : []
+      }),
+    ),
+  )
+}
+
+describe('a caution that is taken out of the content', () => {
+  /** A caution of the library may wait for a procedure that this demonstration does not have. */
+  const used = cautions.filter((caution) => guardedAlone(caution).length > 0)
+
+  test('is missed nearly everywhere: most cautions guard a step alone', () => {
+    expect(used.length).toBeGreaterThan(cautions.length * 0.8)
+  })
+
+  test.each(used)('%s: the check names every step that it guarded, and its hazard class', async (caution) => {
+    const guarded = guardedAlone(caution)
+    expect(guarded.length).toBeGreaterThan(0)
+    const errors = await errorsWithout(new RegExp(`^caution .*"ref":"${caution}"`, 'u'))
+    for (const step of guarded) {
+      expect(
+        errors.some((line) => line.includes(`step \`${step}\``) && line.includes(classOf(caution))),
+        step,
+      ).toBe(true)
+    }
+  })
+
+  test('is demanded by at least one action class', () => {
+    const demanded = new Set([...[...hazardClassesOfActions.values()].flat(), reactiveCargoHazard])
+    expect(cautions.filter((caution) => !demanded.has(classOf(caution)))).toEqual([])
+  })
+})
+
+describe('a restoration that is taken out of the content', () => {
+  const roles = new Set(
+    [...content.procedures.values()].flatMap((procedure) =>
+      procedure.sections.flatMap((section) =>
+        section.items.flatMap((item) =>
+          item.kind === 'step'
+            ? item.parts.flatMap((part) => (part.kind === 'restore' ? [part.role] : []))
+            : [],
+        ),
+      ),
+    ),
+  )
+
+  test.each([...roles])('%s: the check names the isolation', async (role) => {
+    const errors = await errorsWithout(new RegExp(`^restore .*"role":"${role}"`, 'u'))
+    expect(errors.some((line) => line.startsWith(`Unexpected isolation of \`${role}\` in step`))).toBe(true)
+  })
+})
