@@ -188,6 +188,10 @@ function boundPart(part: StepPart, procedure: Procedure, desk: PumpDesk): readon
       return [{kind: 'entry-limits', limits: entryLimitLines(desk)}]
     case 'tally':
       return [{kind: 'tally', id: elementId(procedure.id, part.id), what: part.what}]
+    case 'write-in': {
+      const {what, columns} = part
+      return [{kind: 'write-in', id: elementId(procedure.id, part.id), what, columns}]
+    }
     default:
       return neverReached(part)
   }

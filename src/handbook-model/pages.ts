@@ -310,6 +310,12 @@ export type BoundPart =
   | {readonly kind: 'isolate' | 'restore'; readonly role: string; readonly points: readonly IsolationLine[]}
   | {readonly kind: 'identify'; readonly fact: string; readonly choices: readonly string[]}
   | {readonly kind: 'tally'; readonly id: string; readonly what: readonly string[]}
+  | {
+      readonly kind: 'write-in'
+      readonly id: string
+      readonly what: readonly string[]
+      readonly columns: readonly string[]
+    }
   | {readonly kind: 'cargo-table'; readonly cargoes: readonly CargoLine[]}
   | {readonly kind: 'entry-limits'; readonly limits: readonly EntryLimitLine[]}
 

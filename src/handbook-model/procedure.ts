@@ -131,6 +131,14 @@ export type StepPart =
   | {readonly kind: 'isolate' | 'restore'; readonly role: IsolationRoleName; readonly place: Place}
   | {readonly kind: 'identify'; readonly fact: Reference; readonly place: Place}
   | {readonly kind: 'tally'; readonly id: string; readonly what: readonly string[]; readonly place: Place}
+  /** Lines to write into that nothing is judged by: `what` names the lines, `columns` what stands beside each. */
+  | {
+      readonly kind: 'write-in'
+      readonly id: string
+      readonly what: readonly string[]
+      readonly columns: readonly string[]
+      readonly place: Place
+    }
   /** Every cargo of the vessel's list with what it asks for, or the office's limits for entry. */
   | {readonly kind: 'cargo-table' | 'entry-limits'; readonly place: Place}
 

@@ -121,6 +121,11 @@ function partLines(part: BoundPart, step: string): readonly TechnicalLine[] {
       ])
     case 'tally':
       return part.what.map((text) => line('tally', text, part.id))
+    case 'write-in':
+      return [
+        ...part.columns.map((text) => line('column', text, part.id)),
+        ...part.what.map((text) => line('write-in', text, part.id)),
+      ]
     default:
       return neverReached(part)
   }

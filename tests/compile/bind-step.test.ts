@@ -156,6 +156,7 @@ describe('other parts of a step', () => {
       {kind: 'second-person', id: 'seen', what: 'numbers read back', place},
       {kind: 'identify', fact: to('backstop'), place},
       {kind: 'tally', id: 'things', what: ['rags', 'tools'], place},
+      {kind: 'write-in', id: 'air', what: ['top', 'bottom'], columns: ['oxygen'], place},
     ]
     expect(bound(parts)).toMatchObject([
       {kind: 'note', text: [{text: 'A note.'}]},
@@ -166,6 +167,7 @@ describe('other parts of a step', () => {
       {kind: 'second-person', id: 'impeller--seen', what: 'numbers read back'},
       {kind: 'identify', fact: 'backstop of the shaft', choices: ['fitted', 'none']},
       {kind: 'tally', id: 'impeller--things', what: ['rags', 'tools']},
+      {kind: 'write-in', id: 'impeller--air', what: ['top', 'bottom'], columns: ['oxygen']},
     ])
   })
 

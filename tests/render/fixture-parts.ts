@@ -173,6 +173,13 @@ export const everyPart: readonly BoundPart[] = [
   {kind: 'identify', fact: text('fact'), choices: [text('fact-a'), text('fact-b')]},
   {kind: 'tally', id: 'things', what: [text('rags'), text('spanners')]},
   {
+    kind: 'write-in',
+    id: 'air',
+    what: [text('level-top'), text('level-bottom')],
+    columns: [text('oxygen'), text('hour')],
+  },
+  {kind: 'write-in', id: 'told', what: [text('name-told')], columns: []},
+  {
     kind: 'cargo-table',
     cargoes: [
       {

@@ -86,6 +86,12 @@ describe('things to write into', () => {
     expect(boxes('computed')).toBe(1)
   })
 
+  test('are a box for each line and column of a write-in, and one wide box where it has no columns', () => {
+    const [air, told] = withClass(document, 'write-in')
+    expect(withClass(air ?? document, 'box')).toHaveLength(4)
+    expect(withClass(told ?? document, 'wide')).toHaveLength(1)
+  })
+
   test('are as many ticks as a repeated step may take, and one for each choice', () => {
     const ticksOf = (name: string): number =>
       withClass(withClass(document, name)[0] ?? document, 'tick').length

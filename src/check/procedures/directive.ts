@@ -41,6 +41,7 @@ const attributes = {
     restore: ['*role'],
     identify: ['*fact'],
     tally: ['*id', '*what'],
+    'write-in': ['*id', '*what', 'columns'],
     'cargo-table': [],
     'entry-limits': [],
     'hold-point': ['*id', '*title', 'signed-by', 'second-by', 'when'],

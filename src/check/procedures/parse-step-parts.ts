@@ -103,6 +103,8 @@ function partOf(node: Directive, desk: Desk): readonly StepPart[] {
       return [{kind: 'identify', fact: referenceOf(node, 'fact', desk), place}]
     case 'tally':
       return tallyOf(node, desk)
+    case 'write-in':
+      return writeInOf(node, desk)
     case 'cargo-table':
     case 'entry-limits':
       return [{kind: node.name, place}]
@@ -157,6 +159,27 @@ function tallyOf(node: Directive, desk: Desk): readonly StepPart[] {
     'no-missing-key',
     'Unexpected `tally` of nothing, expected what is counted, with commas between',
     {note: 'Name each thing that is counted out and in'},
+  )
+  return []
+}
+
+/** More columns than this leave no room to write on a sheet. */
+const mostColumns = 6
+
+function writeInOf(node: Directive, desk: Desk): readonly StepPart[] {
+  const place = placeOfNode(node, desk)
+  const what = wordsOf(node, 'what')
+  const columns = node.attributes?.['columns'] === undefined ? [] : wordsOf(node, 'columns')
+  if (what.length > 0 && columns.length <= mostColumns)
+    return [{kind: 'write-in', id: idOf(node, desk), what, columns, place}]
+  addMessage(
+    desk.files,
+    place,
+    what.length > 0 ? 'no-wrong-shape' : 'no-missing-key',
+    what.length > 0
+      ? `Unexpected ${columns.length} columns of \`write-in\`, expected at most ${mostColumns}`
+      : 'Unexpected `write-in` of nothing, expected what is written, with commas between',
+    {note: what.length > 0 ? 'Write two of them, one below the other' : 'Name each line that is written'},
   )
   return []
 }

@@ -69,6 +69,16 @@ describe('what a step carries', () => {
     ['a restoration', '::restore{role=heating}', {kind: 'restore', role: 'heating'}],
     ['a fact to find out', '::identify{fact=backstop}', {kind: 'identify', fact: {id: 'backstop'}}],
     ['a tally', '::tally{#caps what="caps, plugs"}', {kind: 'tally', id: 'caps', what: ['caps', 'plugs']}],
+    [
+      'lines to write into',
+      '::write-in{#air what="top, bottom" columns="oxygen, time"}',
+      {kind: 'write-in', id: 'air', what: ['top', 'bottom'], columns: ['oxygen', 'time']},
+    ],
+    [
+      'lines to write into without columns',
+      '::write-in{#told what="name, time"}',
+      {kind: 'write-in', id: 'told', what: ['name', 'time'], columns: []},
+    ],
   ])('%s is read', (_what, line, part) => {
     const {parts, lines} = partsOf(below(line))
     expect(lines).toEqual([])
@@ -154,6 +164,18 @@ describe('a fault below a step is told at its own place', () => {
       below('::tally{#caps what=", "}'),
       '::tally',
       'Unexpected `tally` of nothing, expected what is counted, with commas between no-missing-key',
+    ],
+    [
+      'lines of nothing to write into',
+      below('::write-in{#air what=", "}'),
+      '::write-in',
+      'Unexpected `write-in` of nothing, expected what is written, with commas between no-missing-key',
+    ],
+    [
+      'more columns than a sheet has room for',
+      below('::write-in{#air what="top" columns="a, b, c, d, e, f, g"}'),
+      '::write-in',
+      'Unexpected 7 columns of `write-in`, expected at most 6 no-wrong-shape',
     ],
     [
       'a box before a choice, which would be lost',
