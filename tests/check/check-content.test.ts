@@ -82,7 +82,7 @@ describe('every rule is asked', () => {
     ['no-incomplete-caution', ['cautions/noise.yaml', /^word: .*/mu, 'word: DANGER']],
     [
       'no-undefined-reference',
-      ['procedures/isolation.md', 'ref=cofferdam.upper-bound', 'ref=cofferdam.uper-bound'],
+      ['procedures/restoration.md', 'ref=cofferdam.upper-bound', 'ref=cofferdam.uper-bound'],
     ],
     ['no-undefined-reference', ['jobs/wear-ring-service.yaml', 'wear-rings,', 'wear-ring,']],
     [
@@ -90,15 +90,11 @@ describe('every rule is asked', () => {
       ['designs/design-a.yaml', 'value: lower-ring.renewal', 'value: lower-ring.renewel'],
     ],
     ['no-reference-loop', ['procedures/isolation.md', 'ref=restoration', 'ref=isolation']],
-    ['no-uncautioned-hazard', ['procedures/isolation.md', '::caution{ref=lack-of-oxygen section}\n', '']],
-    ['no-unlimited-reading', ['procedures/isolation.md', ' limits=purge-highest', '']],
+    ['no-uncautioned-hazard', ['procedures/purging.md', '::caution{ref=lack-of-oxygen section}\n', '']],
+    ['no-unlimited-reading', ['procedures/purging.md', ' limits=purge-highest', '']],
     [
       'no-unit-mix',
-      [
-        'procedures/isolation.md',
-        'unit="bar(g)" stations="at the start',
-        'unit="bar" stations="at the start',
-      ],
+      ['procedures/purging.md', 'unit="bar(g)" stations="at the start', 'unit="bar" stations="at the start'],
     ],
     [
       'no-unwitnessed-hold',

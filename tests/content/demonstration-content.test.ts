@@ -136,8 +136,9 @@ describe.each(procedures.map((procedure) => ({id: procedure.id, procedure})))(
 describe('the wear ring service', () => {
   const ids = content.jobs.get('wear-ring-service')?.procedures.map((one) => one.id) ?? []
 
-  test('isolates before it opens, tests the cofferdam that it opened and restores after that', () => {
+  test('purges and isolates before it opens, tests the cofferdam that it opened, restores and runs after that', () => {
     const order = [
+      'purging',
       'isolation',
       'pump-unit-removal',
       'dismantling',
@@ -145,6 +146,7 @@ describe('the wear ring service', () => {
       'reassembly',
       'tightness-test',
       'restoration',
+      'test-run',
     ]
     expect(ids.filter((id) => order.includes(id))).toEqual(order)
   })

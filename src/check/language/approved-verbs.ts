@@ -7,8 +7,8 @@
 export const approvedVerbs: ReadonlySet<string> = new Set(
   `bend bolt bond call cap catch check choose clean close compare compress compute connect cool count cover cut disconnect drain draw
   drink drive earth empty enter exchange file fill filter fit flush guard hang heat hold hook isolate keep lay lead leave let lift
-  limit lock look loosen lower mark measure mount move open paint photograph place plug post press pull purge push put raise read
-  record release remove renew report restore rinse roll rope rotate screw seal search separate set show slide spray sample start
+  limit listen lock look loosen lower mark measure mount move open paint photograph place plug post press pull purge push put raise
+  read record release remove renew report restore rinse roll rope rotate screw seal search send separate set show slide spray sample start
   stand stay stop store strike support switch tag take tell test tick tie tighten touch treat try turn unlock use vent ventilate
   wait warn wash watch wear wipe work write`.split(/\s+/u),
 )
