@@ -2,7 +2,7 @@ import {dirname, normalize} from 'node:path'
 import {FileSystemConfigLoader, HtmlValidate} from 'html-validate'
 import {linksAndIds, visibleText} from './visible-text.ts'
 
-/** Links of a page that lead to no file, or to no element of it. `idsOf` gives undefined where there is no such file. */
+/** Links of a page that lead to no file of its handbook, or to no element of it. `idsOf` gives undefined where there is no such file. */
 export function deadLinks(
   path: string,
   html: string,
@@ -11,7 +11,7 @@ export function deadLinks(
   return linksAndIds(html).links.flatMap((link) => {
     const [file = '', fragment] = link.split('#')
     const target = file === '' ? path : normalize(`${dirname(path)}/${decodeURIComponent(file)}`)
-    const ids = idsOf(target)
+    const ids = target.startsWith('..') ? undefined : idsOf(target)
     if (!ids) return [`${path}: ${link}`]
     return fragment === undefined || ids.includes(fragment) ? [] : [`${path}: ${link} has no such element`]
   })
