@@ -29,6 +29,7 @@ export function procedurePage(procedure: Procedure, desk: PumpDesk): ProcedurePa
       madeFrom: filesOfProcedure(procedure, desk),
     },
     activity: wordsEn.activities[procedure.activity],
+    isCard: procedure.activity === 'card',
     performedBy: procedure.performedBy.en,
     supervisedBy: procedure.supervisedBy.en,
     competence: wordsEn.competence[procedure.competence],

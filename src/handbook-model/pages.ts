@@ -199,6 +199,8 @@ export interface ProcedurePage {
   readonly kind: 'procedure'
   readonly head: PageHead
   readonly activity: string
+  /** True for a card: one sheet for an emergency, which is read while it is done. */
+  readonly isCard: boolean
   readonly performedBy: string
   readonly supervisedBy: string
   readonly competence: string

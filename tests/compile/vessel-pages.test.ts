@@ -91,6 +91,11 @@ describe('the page of a pump', () => {
   })
 })
 
+test('a procedure whose activity is a card is laid out as a card, and no other', () => {
+  expect(pageAt(pages, 'procedure', 'ship/card.html').isCard).toBe(true)
+  expect(pageAt(pages, 'procedure', 'p/4s/wear.html').isCard).toBe(false)
+})
+
 describe('the wall sheet', () => {
   test('has torque with lubrication state and clearances of each design aboard, once', () => {
     const [design, ...others] = pageAt(pages, 'values', 'values.html').designs

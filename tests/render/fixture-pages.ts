@@ -69,6 +69,7 @@ const procedure: Page = {
   kind: 'procedure',
   head: head('p/4s/wear.html'),
   activity: text('activity'),
+  isCard: false,
   performedBy: text('performed-by'),
   supervisedBy: text('supervised-by'),
   competence: text('competence'),

@@ -156,3 +156,17 @@ test('a figure that is not known is marked as such, and a known one is not', () 
   expect(unknown.map((one) => words(one).includes('NOT KNOWN'))).toEqual([true])
   expect(plates).toHaveLength(3)
 })
+
+test('a card without tools does not send its reader to other pages first', () => {
+  const readFirst = 'Read the cautions page first.'
+  const pages = fixture.pages.map(
+    (page): Page => (page.kind === 'procedure' ? {...page, isCard: true, tools: []} : page),
+  )
+  const cardHtml = fileAt(textsOf(inputOf({pages: {...fixture, pages}})), 'p/4s/wear.html')
+  expect(html).toContain(readFirst)
+  expect(html).not.toContain('data-card')
+  expect(cardHtml).not.toContain(readFirst)
+  expect(cardHtml).toContain(' data-card')
+  expect(html).toContain('<h2>Tools</h2>')
+  expect(cardHtml).not.toContain('<h2>Tools</h2>')
+})
