@@ -1,9 +1,11 @@
 import type {Dirent} from 'node:fs'
-import {readdir, readFile} from 'node:fs/promises'
+import {readdir, readFile, stat} from 'node:fs/promises'
 import {join} from 'node:path'
 import {VFile} from 'vfile'
 import type {ContentSources, CsvSource, MarkdownSource, PlacedNode} from '../handbook-model/sources.ts'
 import {addMessage, type ContentFiles} from '../messages/add-message.ts'
+import type {Place} from '../messages/place.ts'
+import {placeOfHiddenLetter, refuseHiddenLetter} from '../messages/refuse-hidden-letter.ts'
 import {readCsv} from './read-csv.ts'
 import {readMarkdown} from './read-markdown.ts'
 import {readYaml} from './read-yaml.ts'
@@ -22,18 +24,6 @@ export async function readSources(contentFolder: string, files: ContentFiles): P
   for (const path of await listFiles(contentFolder, '', files)) {
     const bytes = await readBytes(contentFolder, path, files)
     if (!bytes) continue
-    if (bytes.length > largestFile) {
-      addMessage(
-        files,
-        {path, line: 1, column: 1},
-        'no-oversized-file',
-        `Unexpected size of ${bytes.length} bytes, expected at most ${largestFile}`,
-        {
-          note: 'Split the file',
-        },
-      )
-      continue
-    }
     try {
       texts.set(path, decoder.decode(bytes))
     } catch {
@@ -58,8 +48,9 @@ export function sourcesFromTexts(texts: ReadonlyMap<string, string>, files: Cont
   const markdown = new Map<string, MarkdownSource>()
   const ledgers = new Map<string, string>()
   for (const path of [...texts.keys()].sort()) {
-    const text = (texts.get(path) ?? '').replace(/^\uFEFF/u, '')
+    const text = (texts.get(path) ?? '').replace(/^\uFEFF/u, '').replace(/\r\n?/gu, '\n')
     files.set(path, files.get(path) ?? new VFile({path, value: text}))
+    refuseHiddenLetter(text, placeOfFirstHidden(path, text), files)
     if (path.endsWith('.yaml')) setIfRead(yaml, path, readYaml(path, text, files))
     else if (path.endsWith('.csv')) setIfRead(csv, path, readCsv(path, text, files))
     else if (path.startsWith('procedures/') && path.endsWith('.md'))
@@ -90,6 +81,11 @@ export function sourcesFromTexts(texts: ReadonlyMap<string, string>, files: Cont
     )
   }
   return {yaml, csv, markdown, ledgers}
+}
+
+function placeOfFirstHidden(path: string, text: string): Place {
+  const lines = text.slice(0, placeOfHiddenLetter(text) ?? 0).split('\n')
+  return {path, line: lines.length, column: (lines.at(-1) ?? '').length + 1}
 }
 
 function setIfRead<T>(map: Map<string, T>, path: string, value: T | undefined): void {
@@ -130,12 +126,30 @@ async function listFiles(root: string, below: string, files: ContentFiles): Prom
 }
 
 async function readBytes(root: string, path: string, files: ContentFiles): Promise<Uint8Array | undefined> {
+  const place = {path, line: 1, column: 1}
   try {
+    const stats = await stat(join(root, path))
+    if (!stats.isFile()) {
+      addMessage(files, place, 'no-unreadable-file', 'Unexpected thing that is no file, expected a file', {
+        note: 'Move it out of the content folder',
+      })
+      return undefined
+    }
+    if (stats.size > largestFile) {
+      addMessage(
+        files,
+        place,
+        'no-oversized-file',
+        `Unexpected size of ${stats.size} bytes, expected at most ${largestFile}`,
+        {note: 'Split the file'},
+      )
+      return undefined
+    }
     return await readFile(join(root, path))
   } catch (error) {
     addMessage(
       files,
-      {path, line: 1, column: 1},
+      place,
       'no-unreadable-file',
       `Unexpected file that cannot be read (${codeOf(error)}), expected a readable file`,
       {

@@ -2,6 +2,7 @@ import {isAlias, isMap, isNode, isScalar, isSeq, LineCounter, type Node, parseDo
 import type {PlacedMap, PlacedNode, PlacedScalar} from '../handbook-model/sources.ts'
 import {addMessage, type ContentFiles} from '../messages/add-message.ts'
 import type {Place} from '../messages/place.ts'
+import {placeOfHiddenLetter, refuseHiddenLetter} from '../messages/refuse-hidden-letter.ts'
 import {placeOfDeepNesting} from './nesting-of-yaml.ts'
 
 /**
@@ -76,10 +77,23 @@ export function readYaml(
     )
     return undefined
   }
-  const whole = placeOf(0, 0)
-  return document.contents === null
-    ? {kind: 'map', entries: [], place: whole}
-    : placedNode(document.contents, placeOf)
+  const tree: PlacedNode =
+    document.contents === null
+      ? {kind: 'map', entries: [], place: placeOf(0, 0)}
+      : placedNode(document.contents, placeOf)
+  if (placeOfHiddenLetter(text) === undefined) refuseEscapedLetters(tree, files)
+  return tree
+}
+
+/** Letters that do not print, written as escapes such as `\\u202E`; written as they are, the whole file was looked at. */
+function refuseEscapedLetters(node: PlacedNode, files: ContentFiles): void {
+  if (node.kind === 'scalar') refuseHiddenLetter(node.text, node.place, files)
+  else if (node.kind === 'list') for (const item of node.items) refuseEscapedLetters(item, files)
+  else
+    for (const {key, value} of node.entries) {
+      refuseHiddenLetter(key.text, key.place, files)
+      refuseEscapedLetters(value, files)
+    }
 }
 
 function yamlFault(code: string, message: string): [string, {note: string}] {

@@ -1,3 +1,4 @@
+import fc from 'fast-check'
 import {describe, expect, test} from 'vitest'
 import type {ContentFiles} from '../../src/messages/add-message.ts'
 import {readCsv} from '../../src/read/read-csv.ts'
@@ -42,6 +43,27 @@ describe('a table', () => {
     expect(read('a,b,c\nx,,y\n').csv?.rows[0]?.map(({place}) => place.column)).toEqual([1, 3, 4])
   })
 
+  test.each([
+    ['M6,"a ""2"" b, 1",1,2', [1, 4, 19, 21]],
+    ['M6 , , 1,2', [1, 5, 8, 10]],
+    [' "M6",a,"",2', [2, 7, 9, 12]],
+    ['\u00a0M6,a,\tb, 2 ', [2, 5, 8, 11]],
+  ])('tells the column at which each cell of `%s` begins', (row, columns) => {
+    const {csv, messages} = read(`a,b,c,d\n${row}\n`)
+    expect(messages).toEqual([])
+    expect(csv?.rows[0]?.map(({place}) => place.column)).toEqual(columns)
+  })
+
+  test('reads the same with the line ends of old editors, and loses no row to one', () => {
+    const {rows, head, messages} = read(table)
+    expect(read(table.replaceAll('\n', '\r'))).toMatchObject({rows, head, messages})
+    expect(read('a,b\n1,2\r3,4\n').rows).toEqual([
+      ['a', 'b'],
+      ['1', '2'],
+      ['3', '4'],
+    ])
+  })
+
   test('reads the same with CRLF line ends and without a last line end', () => {
     const {rows, head, messages} = read(table)
     expect(read(table.replaceAll('\n', '\r\n'))).toMatchObject({rows, head, messages})
@@ -75,10 +97,58 @@ describe('a table', () => {
     expect(rows?.map((row) => row[0])).toEqual(['size', 'M6', 'M8'])
   })
 
+  test('with a key of its head twice is told, for one of the two would be lost', () => {
+    expect(read('# unit pitch: mm\n# unit pitch: m\npitch\n1\n').messages).toEqual([
+      'tables/threads.csv:2:1 Unexpected second line `# unit pitch: …`, expected each key once no-duplicate-id | Remove one of the two | see tables/threads.csv:1:1',
+    ])
+  })
+
+  test('with a fault in its header is told once: no row takes the place of the header', () => {
+    const {csv, messages} = read('a,"b\n1,2\n3,4\n')
+    expect(csv).toBeUndefined()
+    expect(messages).toEqual([
+      'tables/threads.csv:1:1 Unexpected quotes in the row, expected quotes around a whole cell no-csv-fault | Put the whole cell in quotes and double the quotes inside it',
+    ])
+  })
+
   test.each(['', '# title: T\n'])('without a header (%j) is refused', (text) => {
     const {csv, messages} = read(text)
     expect(csv).toBeUndefined()
     expect(messages).toHaveLength(1)
     expect(messages[0]).toContain('Unexpected end of table, expected a header row no-csv-fault')
+  })
+})
+
+describe('any table', () => {
+  const cell = fc.string({unit: fc.constantFrom('a', '1', ' ', ',', '"', '#', 'ø', '\t'), maxLength: 6})
+  const written = (text: string): string => `"${text.replaceAll('"', '""')}"`
+
+  test('of quoted cells is read cell by cell, each at its own place', () => {
+    fc.assert(
+      fc.property(fc.array(fc.tuple(cell, cell, cell), {maxLength: 4}), (rows) => {
+        const lines = rows.map((row) => row.map(written).join(','))
+        const {csv, messages} = read(`a,b,c\n${lines.map((line) => `${line}\n`).join('')}`)
+        expect(messages).toEqual([])
+        expect(csv?.rows.map((row) => row.map(({text}) => text))).toEqual(
+          rows.map((row) => row.map((text) => text)),
+        )
+        for (const [index, row] of (csv?.rows ?? []).entries()) {
+          const starts = [0, 1, 2].map((at) => rows[index]?.slice(0, at).map(written).join(',').length ?? 0)
+          expect(row.map(({place}) => [place.line, place.column])).toEqual(
+            starts.map((start, at) => [index + 2, start + (at === 0 ? 1 : 2)]),
+          )
+        }
+      }),
+    )
+  })
+
+  test('of any text is read or told, never thrown', () => {
+    const letters = fc.constantFrom('a', ',', '"', '#', ':', ' ', '\n', '\r', '\r\n', '\u2028', '\u0000', '1')
+    fc.assert(
+      fc.property(fc.string({unit: letters, maxLength: 60}), (text) => {
+        const {csv, messages} = read(text)
+        expect(csv !== undefined || messages.length > 0).toBe(true)
+      }),
+    )
   })
 })

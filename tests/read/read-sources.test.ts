@@ -1,3 +1,4 @@
+import {execFileSync} from 'node:child_process'
 import {mkdirSync, mkdtempSync, rmSync, symlinkSync, writeFileSync} from 'node:fs'
 import {tmpdir} from 'node:os'
 import {dirname, join} from 'node:path'
@@ -114,6 +115,21 @@ describe('a file', () => {
     5000,
   )
 
+  test('that is no file, such as a queue, is named and never waited for', async () => {
+    write('tools.yaml', 'tools: []\n')
+    execFileSync('mkfifo', [join(folder, 'office.yaml')])
+    const {messages} = await read()
+    expect(messages).toEqual([
+      'office.yaml:1:1 Unexpected thing that is no file, expected a file no-unreadable-file | Move it out of the content folder',
+    ])
+  }, 3000)
+
+  test('whose lines end as in old editors keeps its lines', async () => {
+    write('office.yaml', 'a: b\rc: [d\re: f\r')
+    const {messages} = await read()
+    expect(messages[0]).toMatch(/^office\.yaml:3:1 /u)
+  })
+
   test('that cannot be opened is named, and the others are read', async () => {
     write('tools.yaml', 'tools: []\n')
     symlinkSync('nowhere', join(folder, 'office.yaml'))
@@ -122,6 +138,47 @@ describe('a file', () => {
       'office.yaml:1:1 Unexpected file that cannot be read (ENOENT), expected a readable file no-unreadable-file | Give yourself the right to read it',
     ])
     expect([...sources.yaml.keys()]).toEqual(['tools.yaml'])
+  })
+})
+
+describe('a letter that nobody sees', () => {
+  const told = (path: string, text: string): readonly string[] => {
+    const files: ContentFiles = new Map()
+    sourcesFromTexts(new Map([[path, text]]), files)
+    return messagesOf(files).map((line) => line.split(' | ')[0] ?? line)
+  }
+  const line = (place: string, code: string): string =>
+    `${place} Unexpected letter ${code} that does not print, expected letters that the reader sees no-foreign-encoding`
+
+  test.each([
+    ['a control character', 'tools.yaml', 'a: b\nc: d\u0007e\n', 'tools.yaml:2:5', 'U+0007'],
+    [
+      'a mark that turns the order of digits',
+      'tables/a.csv',
+      'a,b\n1,2\u202E34\n',
+      'tables/a.csv:2:4',
+      'U+202E',
+    ],
+    [
+      'a blank of no width',
+      'procedures/a.md',
+      '---\nid: a\n---\n\n# T\u200Bitle\n',
+      'procedures/a.md:5:4',
+      'U+200B',
+    ],
+    ['a letter that an editor could not keep', 'tools.yaml', 'a: Gr\uFFFDsse\n', 'tools.yaml:1:6', 'U+FFFD'],
+    ['a byte-order mark amid the text', 'tools.yaml', 'a: b\uFEFFc\n', 'tools.yaml:1:5', 'U+FEFF'],
+    ['one that is written as an escape', 'tools.yaml', 'a: b\nc: "d\\u202E34"\n', 'tools.yaml:2:4', 'U+202E'],
+    ['half of a letter as an escape', 'tools.yaml', 'a: "\\uD83D"\n', 'tools.yaml:1:4', 'U+D83D'],
+    ['one in a key', 'tools.yaml', '"a\\0": b\n', 'tools.yaml:1:1', 'U+0000'],
+  ])('%s is told at its place', (_what, path, text, place, code) => {
+    expect(told(path, text)).toEqual([line(place, code)])
+  })
+
+  test('tabs, line ends and letters of every language are seen', () => {
+    const text = 'a: "tab\\there"\nb: Ångström, Größe, 船, Корабль, “x” – 3 µm²\u00a0!\r\nc: "🚢"\n'
+    expect(told('tools.yaml', text)).toEqual([])
+    expect(told('tables/a.csv', 'a,b\r\n1,\t2\r\n')).toEqual([])
   })
 })
 

@@ -11,7 +11,7 @@ import {
   placeOfOffset,
   referenceOf,
 } from './directive.ts'
-import {refuseTypedNumber} from './typed-number.ts'
+import {refuseEscapedLetter, refuseTypedNumber} from './typed-number.ts'
 
 /** Turns Markdown inline content into bound-to-be text; typed numbers, raw HTML and strangers are messages. */
 export function inlineText(nodes: readonly PhrasingContent[], desk: Desk): RichText {
@@ -36,6 +36,7 @@ export function instructionOf(mark: Directive, nodes: readonly PhrasingContent[]
 function inlineOf(node: PhrasingContent, desk: Desk): readonly Inline[] {
   switch (node.type) {
     case 'text':
+      refuseEscapedLetter(node.value, node, desk)
       refuseTypedNumber(node.value, node, desk)
       refuseBrokenDirective(node, desk)
       return [{kind: 'text', text: node.value.replace(/\s+/gu, ' ')}]
@@ -113,6 +114,7 @@ function labelOf(node: TextDirective, desk: Desk): string {
   return node.children
     .map((child) => {
       if (child.type === 'text') {
+        refuseEscapedLetter(child.value, child, desk)
         refuseTypedNumber(child.value, child, desk)
         return child.value.replace(/\s+/gu, ' ')
       }

@@ -1,5 +1,6 @@
 import type {Node} from 'unist'
 import {addMessage} from '../../messages/add-message.ts'
+import {placeOfHiddenLetter, refuseHiddenLetter} from '../../messages/refuse-hidden-letter.ts'
 import {
   attribute,
   type Desk,
@@ -42,10 +43,17 @@ export function refuseTypedNumber(
   }
 }
 
+/** A letter that does not print, written as an entity; written as it is, the whole file was looked at. */
+export function refuseEscapedLetter(words: string, node: Node, desk: Desk): void {
+  if (placeOfHiddenLetter(words) === undefined || placeOfHiddenLetter(desk.source) !== undefined) return
+  refuseHiddenLetter(words, placeOfNode(node, desk), desk.files)
+}
+
 /** An attribute whose words print as they stand. */
 export function printedWords(node: Directive, name: string, desk: Desk): string {
   const words = attribute(node, name)
   const written = writtenAttribute(node, name, desk)
+  refuseEscapedLetter(words, node, desk)
   refuseTypedNumber(
     words,
     node,

@@ -125,6 +125,18 @@ describe('what is no prose is refused at its place', () => {
       'Unexpected `value` without `ref=…`, expected it in the braces no-missing-key',
     ],
     [
+      'a letter that does not print, written as an entity',
+      'Turn &#x202E; it.',
+      ' Turn &#x',
+      'Unexpected letter U+202E that does not print, expected letters that the reader sees no-foreign-encoding',
+    ],
+    [
+      'one in an attribute',
+      'Look.\n\n   ::repeat{until="dry &#0;"}',
+      '::repeat',
+      'Unexpected letter U+FFFD that does not print, expected letters that the reader sees no-foreign-encoding',
+    ],
+    [
       'a directive whose brace does not close',
       'Look.\n\n   ::value{ref=a',
       '::value',
