@@ -18,7 +18,7 @@ import type {
 } from '../handbook-model/procedure.ts'
 import {bindText} from './bind-text.ts'
 import {boundFigure} from './bound-figure.ts'
-import {cargoLines, entryLimitLines} from './cargo-and-entry.ts'
+import {cargoLines, entryLimitLines, missingInCargoes} from './cargo-and-entry.ts'
 import {boundCautions, type CautionNumbers} from './caution-numbers.ts'
 import {found, type PumpDesk, pumpValue} from './desk.ts'
 import {isolationLines} from './isolation-lines.ts'
@@ -183,7 +183,7 @@ function boundPart(part: StepPart, procedure: Procedure, desk: PumpDesk): readon
       return [{kind: 'identify', fact: fact.title.en, choices: fact.values.map((value) => value.title.en)}]
     }
     case 'cargo-table':
-      return [{kind: 'cargo-table', cargoes: cargoLines(desk)}]
+      return [{kind: 'cargo-table', cargoes: cargoLines(desk), missing: missingInCargoes(desk)}]
     case 'entry-limits':
       return [{kind: 'entry-limits', limits: entryLimitLines(desk)}]
     case 'tally':

@@ -39,9 +39,19 @@ function figureCell(value: ComputedValue, desk: PumpDesk): FigureCell {
   const text = printedValue(value)
   return {
     text,
-    because: result.kind === 'known' ? (value.condition ?? '') : wordsEn.missing(result.missing),
+    because: result.kind === 'known' ? (value.condition ?? '') : '',
     link: valueLink(value, text, desk),
   }
+}
+
+/** What is missing where a figure of the table is not known, said once below it. */
+export function missingInCargoes(desk: PumpDesk): string {
+  const ids = [...desk.vessel.cargoes.map(({id}) => `purge.least-${id}`), 'cofferdam.upper-bound']
+  const missing = ids.flatMap((id) => {
+    const {result} = pumpValue(desk, id)
+    return result.kind === 'not-known' ? result.missing : []
+  })
+  return missing.length === 0 ? '' : wordsEn.missing([...new Set(missing)])
 }
 
 function hazardsOf(cargo: Cargo): readonly string[] {

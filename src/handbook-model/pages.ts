@@ -318,7 +318,12 @@ export type BoundPart =
       readonly what: readonly string[]
       readonly columns: readonly string[]
     }
-  | {readonly kind: 'cargo-table'; readonly cargoes: readonly CargoLine[]}
+  | {
+      readonly kind: 'cargo-table'
+      readonly cargoes: readonly CargoLine[]
+      /** What is missing where a figure is not known; blank where all are. */
+      readonly missing: string
+    }
   | {readonly kind: 'entry-limits'; readonly limits: readonly EntryLimitLine[]}
 
 /** A figure in a table, with what governs it or what is missing, and the way to its explanation. */

@@ -2,6 +2,7 @@ import Handlebars from 'handlebars'
 import type {RenderedFile} from '../handbook-model/files.ts'
 import type {BoundText, HandbookPages, PageState} from '../handbook-model/pages.ts'
 import {richText} from './rich-text.ts'
+import {stationRows} from './station-rows.ts'
 import {type PageView, pageView} from './views.ts'
 
 /** Styles of paper, a file of their own: linked for print, and for all media while sheets are measured. */
@@ -76,6 +77,11 @@ function makeEngine(templates: ReadonlyMap<string, string>): typeof Handlebars {
     'rich',
     (text: BoundText, options: Handlebars.HelperOptions) =>
       new Handlebars.SafeString(richText(text, baseOf(options))),
+  )
+  engine.registerHelper('each-row', (stations: readonly string[], options: Handlebars.HelperOptions) =>
+    stationRows(stations)
+      .map((row) => options.fn(row))
+      .join(''),
   )
   engine.registerHelper('each-box', (count: number, options: Handlebars.HelperOptions) =>
     Array.from({length: count}, (_, index) => options.fn({number: index + 1})).join(''),

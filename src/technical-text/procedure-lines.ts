@@ -101,19 +101,22 @@ function partLines(part: BoundPart, step: string): readonly TechnicalLine[] {
     case 'identify':
       return [line('identify', part.fact), ...part.choices.map((text) => line('choice', text))]
     case 'cargo-table':
-      return part.cargoes.flatMap((cargo) => [
-        line('cargo', cargo.title, cargo.id),
-        line('word', cargo.word, cargo.id),
-        ...cargo.hazards.map((text) => line('hazard', text, cargo.id)),
-        line('density', cargo.density, cargo.id),
-        ...[cargo.least, cargo.most].flatMap((cell) => [
-          line('pressure', cell.text, cargo.id),
-          line('because', cell.because, cargo.id),
+      return [
+        ...part.cargoes.flatMap((cargo) => [
+          line('cargo', cargo.title, cargo.id),
+          line('word', cargo.word, cargo.id),
+          ...cargo.hazards.map((text) => line('hazard', text, cargo.id)),
+          line('density', cargo.density, cargo.id),
+          ...[cargo.least, cargo.most].flatMap((cell) => [
+            line('pressure', cell.text, cargo.id),
+            line('because', cell.because, cargo.id),
+          ]),
+          line('no-window', cargo.noWindow, cargo.id),
+          line('purge-medium', cargo.purgeMedium, cargo.id),
+          line('protection', cargo.protection, cargo.id),
         ]),
-        line('no-window', cargo.noWindow, cargo.id),
-        line('purge-medium', cargo.purgeMedium, cargo.id),
-        line('protection', cargo.protection, cargo.id),
-      ])
+        line('missing', part.missing),
+      ]
     case 'entry-limits':
       return part.limits.flatMap((limit) => [
         line('gas', limit.gas, limit.id),

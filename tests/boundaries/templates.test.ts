@@ -5,7 +5,7 @@ import {filesIn} from './source-files.ts'
 const templates = filesIn('templates', '.hbs')
 
 /** Helpers a template may use: they choose and repeat, and one prints bound text. None computes or compares. */
-const allowedHelpers = ['if', 'unless', 'each', 'with', 'lookup', 'rich', 'each-box']
+const allowedHelpers = ['if', 'unless', 'each', 'with', 'lookup', 'rich', 'each-box', 'each-row']
 
 /** Raw blocks that hold drawings made by `src/figures`. */
 const allowedRaw = ['smallPlan', 'largePlan', 'figure.svg']

@@ -181,6 +181,7 @@ export const everyPart: readonly BoundPart[] = [
   {kind: 'write-in', id: 'told', what: [text('name-told')], columns: []},
   {
     kind: 'cargo-table',
+    missing: text('cargo-missing'),
     cargoes: [
       {
         id: 'cargo',

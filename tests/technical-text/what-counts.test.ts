@@ -31,6 +31,7 @@ const editorial: Readonly<Record<Page['kind'], readonly string[]>> = {
     'activity',
     'competence',
     'hours',
+    'isCard',
     'parts.balloon',
     'purpose.text',
     'records',
