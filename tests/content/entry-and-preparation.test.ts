@@ -93,3 +93,28 @@ describe('the card of an injury by a jet of oil', () => {
     expect(values).toEqual(['hydraulics.oil', 'hydraulics.system-pressure'])
   })
 })
+
+describe('what is aboard of vessel one', () => {
+  const vessel = content.vessels.get('vessel-a')
+  const tools = new Set(vessel?.toolsAboard.map((one) => one.tool.id))
+  const spares = new Map(vessel?.sparesAboard.map((one) => [one.part.id, one.quantity] as const))
+  /** Fetched for a job that needs them, as its page says: rings of this design are screwed, and the bolts are for damage alone. */
+  const ashore = ['ring-screws-puller', 'lip-holder-bolts']
+
+  test.each([...content.procedures.values()].map((procedure) => ({id: procedure.id, procedure})))(
+    'holds the tools and parts of $id, in its quantities',
+    ({procedure}) => {
+      const missing = [
+        ...procedure.tools.map((one) => one.tool.id).filter((id) => !tools.has(id) && !ashore.includes(id)),
+        ...procedure.parts.map((one) => one.part.id).filter((id) => !spares.has(id) && !ashore.includes(id)),
+      ]
+      expect(missing).toEqual([])
+      const short = procedure.parts.filter(
+        (one) =>
+          /^(?:pieces?|set)$/u.test(one.unit) &&
+          one.quantity > (spares.get(one.part.id) ?? Number.POSITIVE_INFINITY),
+      )
+      expect(short.map((one) => one.part.id)).toEqual([])
+    },
+  )
+})
