@@ -15,6 +15,7 @@ import {type CalculationRun, quantityLine, wordLine} from './calculate-result.ts
 import type {CalculationWords} from './calculate-words.ts'
 import type {ListedCalculation} from './listed-calculation.ts'
 import {notGiven} from './not-given.ts'
+import {notesTogether} from './notes-together.ts'
 
 /** Leaks of gas, tightness tests and gas in bottles. */
 export const gasCalculations: readonly ListedCalculation[] = [
@@ -107,7 +108,7 @@ function runFillGas(words: CalculationWords): CalculationRun {
       quantityLine('reference', reference, 'bar(a)', 5),
       quantityLine('barometer', barometer, 'bar(a)', 5),
     ]),
-    note: {...fillGasNote, formula: [...fillGasNote.formula, ...gasMassNote.formula]},
+    note: notesTogether(fillGasNote, gasMassNote),
   }
 }
 

@@ -25,6 +25,7 @@ import {choiceWord} from './choice-word.ts'
 import type {ListedCalculation} from './listed-calculation.ts'
 import {loadWord} from './load-word.ts'
 import {notGiven} from './not-given.ts'
+import {notesTogether} from './notes-together.ts'
 
 const shares: readonly [SlingShare, ...SlingShare[]] = ['two-legs', 'all-legs']
 const hitches: readonly [SlingHitch, ...SlingHitch[]] = ['straight', 'choke', 'basket']
@@ -76,8 +77,7 @@ function runSlingTension(words: CalculationWords): CalculationRun {
     ],
     taken: notGiven(words, [wordLine('share', share), quantityLine('reserve', reserve, '1', 2)]),
     note: {
-      ...slingTensionNote,
-      formula: [...slingTensionNote.formula, ...gearLimitNote.formula],
+      ...notesTogether(slingTensionNote, gearLimitNote),
       sources: [...slingTensionNote.sources, ...gearLimitNote.sources],
     },
   }

@@ -23,6 +23,7 @@ import type {CalculationWords} from './calculate-words.ts'
 import {choiceWord} from './choice-word.ts'
 import type {ListedCalculation} from './listed-calculation.ts'
 import {notGiven} from './not-given.ts'
+import {notesTogether} from './notes-together.ts'
 
 const lips: readonly [LipMaterial, ...LipMaterial[]] = ['elastomer', 'ptfe']
 
@@ -132,7 +133,7 @@ function runSealSeat(words: CalculationWords): CalculationRun {
       quantityLine('greatest-groove', seat.greatestGroove, 'mm', 2),
     ],
     taken: [],
-    note: {...sealSeatNote, formula: [...lipSpeedNote.formula, ...sealSeatNote.formula]},
+    note: notesTogether(sealSeatNote, lipSpeedNote),
   }
 }
 

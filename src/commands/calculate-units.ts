@@ -13,7 +13,18 @@ const convertNote: CalculationNote = {
   formula: [
     'SI = number·factor + offset',
     'converted = (SI − offset of the asked unit)/factor of the asked unit',
-    'factor and offset of both units from their definitions: inch, pound, standard gravity, bar, standard atmosphere and gallon are exact',
+  ],
+  symbols: [
+    {symbol: 'SI', meaning: 'the number in the unit of the international system'},
+    {
+      symbol: 'factor',
+      meaning:
+        'what one of the unit is in that unit, by definition: inch, pound, standard gravity, bar, standard atmosphere and gallon are exact',
+    },
+    {
+      symbol: 'offset',
+      meaning: 'where the scale of the unit begins, by definition; zero but for °C, °F and gauge pressure',
+    },
   ],
   sources: [
     {

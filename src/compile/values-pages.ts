@@ -121,6 +121,7 @@ function explainedValue(
     line: valueLine(value, desk),
     words: calculation?.words ?? '',
     formula: calculation?.formula ?? [],
+    symbols: calculation?.symbols ?? [],
     inputs: (calculation?.inputs ?? []).map(input),
     steps: (calculation?.steps ?? []).map(input),
     missing: result.kind === 'not-known' ? result.missing : [],

@@ -24,6 +24,7 @@ import {
   roundedDown,
   roundedUp,
   sourceUse,
+  tracedCalculation,
   tracedConstant,
   tracedDatum,
   tracedStep,
@@ -90,14 +91,6 @@ function named<K extends QuantityKind>(symbol: string, title: string, datum: Dat
   return {symbol, title, datum}
 }
 
-function trace(
-  note: {readonly name: string; readonly words: string; readonly formula: readonly string[]},
-  inputs: readonly TracedInput[],
-  steps: readonly TracedInput[],
-): CalculationTrace {
-  return {name: note.name, words: note.words, formula: note.formula, inputs, steps}
-}
-
 function quantityOfValue<K extends QuantityKind>(value: ComputedValue, kind: K): Quantity<K> | undefined {
   const {result} = value
   return result.kind === 'known' && result.quantity?.kind === kind
@@ -141,7 +134,7 @@ function volumeValue(bench: Bench): ComputedValue {
     return unknownValue(missingOf(inputs, bench.where), {
       ...own,
       place: placeOfMissing(inputs) ?? own.place,
-      calculation: trace(annulusVolumeNote, traced, []),
+      calculation: tracedCalculation(annulusVolumeNote, traced, []),
     })
   }
   const annulus = annulusVolume({
@@ -150,8 +143,15 @@ function volumeValue(bench: Bench): ComputedValue {
     length: lengthDatum.quantity,
   })
   const volume = quantityOf('volume', annulus.si + headDatum.quantity.si)
-  const calculation = trace(
-    {...annulusVolumeNote, formula: [...annulusVolumeNote.formula, 'V cofferdam = V + V head']},
+  const calculation = tracedCalculation(
+    {
+      ...annulusVolumeNote,
+      formula: [...annulusVolumeNote.formula, 'V cofferdam = V + V head'],
+      symbols: [
+        ...annulusVolumeNote.symbols,
+        {symbol: 'V cofferdam', meaning: 'gas volume of the cofferdam'},
+      ],
+    },
     traced,
     [tracedStep('V', 'annulus over the stack length', annulus, 'l')],
   )
@@ -180,7 +180,7 @@ function upperBoundValue(bench: Bench): ComputedValue {
     inputs,
     calculationSources['purge-upper-bound'],
   )
-  const calculation = trace(
+  const calculation = tracedCalculation(
     purgeUpperBoundNote,
     inputs.map((one) => tracedDatum(one)),
     [],
@@ -226,12 +226,16 @@ function testPressureValue(bench: Bench, bound: ComputedValue): ComputedValue {
     name: 'purge-upper-bound',
     words: 'the house maximum, unless the upper bound of the cofferdam lies lower',
     formula: ['p test = min(p house, p upper)'],
+    symbols: [
+      {symbol: 'p test', meaning: 'test pressure'},
+      {symbol: 'p upper', meaning: 'upper bound of the cofferdam'},
+    ],
   }
   if (!upper || house.datum.kind === 'not-known') {
     return unknownValue([...missingIn([bound]), ...missingOf([house], bench.where)], {
       ...own,
       place: placeOfMissing([house]) ?? bound.place,
-      calculation: trace(base, inputs, []),
+      calculation: tracedCalculation(base, inputs, []),
     })
   }
   const lowest = tightnessTestPressure(house.datum.quantity, {
@@ -240,7 +244,7 @@ function testPressureValue(bench: Bench, bound: ComputedValue): ComputedValue {
   })
   return knownValue(roundedDown(lowest.bound, 'bar(g)', 2), 'bar(g)', 2, {
     ...own,
-    calculation: trace(base, inputs, [
+    calculation: tracedCalculation(base, inputs, [
       tracedStep('p upper', 'upper bound of the cofferdam', upper, 'bar(g)', 4),
     ]),
     condition: `the ${lowest.governs} governs`,
@@ -293,7 +297,11 @@ function holdValues(
       unknownValue(missing, {
         ...own(name, title),
         place: placeOfMissing(inputs) ?? placeOfUnknown(before) ?? leak.datum.place,
-        calculation: trace(name === 'allowed-drop' ? allowedDropNote : tightnessHoldTimeNote, inputLines, []),
+        calculation: tracedCalculation(
+          name === 'allowed-drop' ? allowedDropNote : tightnessHoldTimeNote,
+          inputLines,
+          [],
+        ),
       }),
     )
   }
@@ -333,7 +341,7 @@ function holdValues(
     tracedStep('Δp T', 'pressure that the thermometer can hide', hold.temperatureEffect, 'mbar'),
   ]
   const stepsWithTime = [...steps, tracedStep('t', 'hold time', printedHold, 'min')]
-  const calculation = trace(tightnessHoldTimeNote, inputLines, steps)
+  const calculation = tracedCalculation(tightnessHoldTimeNote, inputLines, steps)
   const drop = allowedDrop({
     volume,
     barometer: standardAtmosphere,
@@ -351,13 +359,13 @@ function holdValues(
     }),
     knownValue(roundedUp(smallestLeak, 'ml/min', 1), 'ml/min', 1, {
       ...own('smallest-leak', 'smallest leak this test can show'),
-      calculation: trace(tightnessHoldTimeNote, inputLines, stepsWithTime),
+      calculation: tracedCalculation(tightnessHoldTimeNote, inputLines, stepsWithTime),
       rounding: 'up to 1 decimal of ml/min, never smaller',
     }),
     knownValue(roundedDown(drop, 'mbar', dropDecimals), 'mbar', dropDecimals, {
       ...own('allowed-drop', 'allowed drop after correction'),
       condition: 'over the hold time, corrected for temperature and barometer',
-      calculation: trace(allowedDropNote, inputLines, stepsWithTime),
+      calculation: tracedCalculation(allowedDropNote, inputLines, stepsWithTime),
       rounding: `down to ${dropDecimals === 0 ? 'a whole mbar' : '1 decimal of mbar'}, never higher`,
     }),
   ]
@@ -373,7 +381,7 @@ function perKelvinValue(pressure: ComputedValue): ComputedValue {
   )
   const test = quantityOfValue(pressure, 'gauge-pressure')
   const explain = (steps: readonly TracedInput[]): CalculationTrace =>
-    trace(
+    tracedCalculation(
       {...pressureHoldNote, formula: ['Δp per kelvin = p1 abs/T1']},
       [
         tracedConstant('T1', 'reference temperature', '293.15 K (20 °C)', 'stated reference'),

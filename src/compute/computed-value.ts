@@ -10,6 +10,7 @@ import {
   placeOfMissing,
   sourceUse,
   textValue,
+  tracedCalculation,
   tracedDatum,
   tracedStep,
   unknownValue,
@@ -60,6 +61,8 @@ export interface ComputedFrom<I extends Readonly<Record<string, Input>>> {
   readonly note: CalculationNote
   /** Formula lines in place of those of the note. */
   readonly formula?: readonly string[]
+  /** What those lines say in other symbols than the note. */
+  readonly symbols?: CalculationNote['symbols']
   /** Sources of the calculation besides those of its inputs. */
   readonly sources: readonly string[]
   readonly inputs: I
@@ -91,13 +94,16 @@ export function computedValue<I extends Readonly<Record<string, Input>>>(
       ...from.sources.map((source) => ({source})),
     ]),
   }
-  const calculation = (steps: readonly TracedInput[]) => ({
-    name: from.note.name,
-    words: from.note.words,
-    formula: from.formula ?? from.note.formula,
-    inputs: [...inputs.flatMap(tracedInput), ...(from.constants ?? [])],
-    steps,
-  })
+  const calculation = (steps: readonly TracedInput[]) =>
+    tracedCalculation(
+      {
+        ...from.note,
+        formula: from.formula ?? from.note.formula,
+        symbols: [...(from.symbols ?? []), ...from.note.symbols],
+      },
+      [...inputs.flatMap(tracedInput), ...(from.constants ?? [])],
+      steps,
+    )
   const missing = [
     ...missingOf(stated, from.where),
     ...earlier.flatMap(({value}) => (value.result.kind === 'not-known' ? value.result.missing : [])),

@@ -28,6 +28,7 @@ import {
   placeOfMissing,
   sourceUse,
   textValue,
+  tracedCalculation,
   tracedDatum,
   tracedNumber,
   tracedOrigin,
@@ -70,11 +71,11 @@ export function jointValues(
     textValue(orderText(joint.count), {
       ...facts('order', 'tightening order'),
       sources: calculationSources['tightening-order'].map((source) => ({source})),
-      calculation: {
-        ...traceOf(tighteningOrderNote),
-        inputs: [],
-        steps: [{symbol: 'n', title: 'bolts', printed: String(joint.count), origin: 'design'}],
-      },
+      calculation: tracedCalculation(
+        tighteningOrderNote,
+        [],
+        [{symbol: 'n', title: 'bolts', printed: String(joint.count), origin: 'design'}],
+      ),
     }),
     knownValue(quantityOf('count', joint.count), '', 0, {...facts('count', 'number'), rounding: 'a count'}),
     textValue(`${joint.count} × ${size}${length}`, facts('fastener', 'fastener')),
@@ -92,14 +93,6 @@ export function jointValues(
 
 function orderText(bolts: number): string {
   return tighteningOrder(bolts).join(' ')
-}
-
-function traceOf(note: {
-  readonly name: string
-  readonly words: string
-  readonly formula: readonly string[]
-}): {name: string; words: string; formula: readonly string[]} {
-  return {name: note.name, words: note.words, formula: note.formula}
 }
 
 function sourcesOf(joint: Joint, content: Content): readonly SourceUse[] {
@@ -129,11 +122,7 @@ function torqueValues(
   const condition = rows.friction.title
   if (utilisation.kind === 'not-known') {
     const missing = [`utilisation of the ${joint.title.en} (${utilisation.reason})`]
-    const calculation = {
-      ...traceOf(tighteningTorqueNote),
-      inputs: inputsOf(joint, rows, content),
-      steps: [],
-    }
+    const calculation = tracedCalculation(tighteningTorqueNote, inputsOf(joint, rows, content), [])
     const titles = [
       ['torque', 'tightening torque'],
       ['preload', 'preload'],
@@ -152,11 +141,7 @@ function torqueValues(
     {source: content.tables.clearanceHoles.origin.source},
     {source: rows.friction.source},
   ])
-  const calculation = {
-    ...traceOf(tighteningTorqueNote),
-    inputs: inputsOf(joint, rows, content),
-    steps: stepsOf(result),
-  }
+  const calculation = tracedCalculation(tighteningTorqueNote, inputsOf(joint, rows, content), stepsOf(result))
   const torque = printTorque(result.torque)
   return [
     {
@@ -193,11 +178,11 @@ function passesValue(
     ...own,
     condition,
     sources: calculationSources['tightening-passes'].map((source) => ({source})),
-    calculation: {
-      ...traceOf(tighteningPassesNote),
-      inputs: shares.map((share) => tracedDatum(share)),
-      steps: [tracedStep('MA', 'tightening torque', torque, 'N·m')],
-    },
+    calculation: tracedCalculation(
+      tighteningPassesNote,
+      shares.map((share) => tracedDatum(share)),
+      [tracedStep('MA', 'tightening torque', torque, 'N·m')],
+    ),
   }
   const missing = missingOf(shares, 'the house rules')
   if (missing.length > 0) {
@@ -216,11 +201,13 @@ function preloadTrace(
 ): CalculationTrace {
   const explained = 'explained at the tightening torque'
   const from = (traced: TracedInput): TracedInput => ({...traced, origin: explained})
-  return {
-    name: tighteningTorqueNote.name,
-    words: 'the preload at which tension and torsion together use the stated share of the yield stress',
-    formula: tighteningTorqueNote.formula.slice(2, 3),
-    inputs: [
+  return tracedCalculation(
+    {
+      ...tighteningTorqueNote,
+      words: 'the preload at which tension and torsion together use the stated share of the yield stress',
+      formula: tighteningTorqueNote.formula.slice(2, 3),
+    },
+    [
       from(tracedStep('As', 'stress area', result.geometry.stressArea, 'mm²', 6)),
       {
         symbol: 'ν',
@@ -239,8 +226,8 @@ function preloadTrace(
         ),
       ),
     ],
-    steps: [],
-  }
+    [],
+  )
 }
 
 function compute(joint: Joint, rows: JointRows, utilisation: Quantity<'ratio'>): TighteningResult {

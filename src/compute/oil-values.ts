@@ -95,6 +95,10 @@ function sideValue(
       where: position.tag,
       note: oilDeviationNote,
       formula: [side === 'least' ? 'V least = V·(1 − tolerance)' : 'V most = V·(1 + tolerance)'],
+      symbols: [
+        {symbol: 'V least', meaning: 'least that comes out or goes in'},
+        {symbol: 'V most', meaning: 'most that comes out or goes in'},
+      ],
       sources: calculationSources['oil-tolerance'],
       inputs: {
         volume: {

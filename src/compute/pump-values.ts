@@ -39,10 +39,8 @@ function headValues(
         place: curve.place,
         where: design.title.en,
         note: testRunNote,
-        formula: [
-          'H least = share·H curve',
-          'share house rule, H curve head of the curve with the discharge valve closed',
-        ],
+        formula: ['H least = share·H curve'],
+        symbols: [{symbol: 'H least', meaning: 'head that the pump has to reach'}],
         sources: calculationSources['test-run-share'],
         inputs: {
           curve: {

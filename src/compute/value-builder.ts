@@ -1,3 +1,5 @@
+import type {CalculationNote} from '../calculations/calculation-note.ts'
+import {symbolsUsed} from '../calculations/symbols-used.ts'
 import type {
   CalculationTrace,
   ComputedValue,
@@ -94,6 +96,28 @@ export function tracedNumber(symbol: string, title: string, value: number, decim
 /** A constant of nature or of a standard, with where it comes from. */
 export function tracedConstant(symbol: string, title: string, printed: string, origin: string): TracedInput {
   return {symbol, title, printed, origin}
+}
+
+/**
+ * A calculation with what it was given.
+ *
+ * Of the symbols those are kept that the formula uses and no line of the table beside it names.
+ */
+export function tracedCalculation(
+  explained: Pick<CalculationNote, 'name' | 'words' | 'formula' | 'symbols'>,
+  inputs: readonly TracedInput[],
+  steps: readonly TracedInput[],
+): CalculationTrace {
+  const {name, words, formula, symbols} = explained
+  const named = new Set([...inputs, ...steps].map((one) => one.symbol))
+  return {
+    name,
+    words,
+    formula,
+    symbols: symbolsUsed(formula, symbols).filter(({symbol}) => !named.has(symbol)),
+    inputs,
+    steps,
+  }
 }
 
 /** What is said of a value besides its figure. */

@@ -9,6 +9,7 @@ import {
   originWords,
   sourceUse,
   statedValue,
+  tracedCalculation,
   tracedDatum,
   tracedStep,
   unknownValue,
@@ -46,19 +47,25 @@ function renewalValue(ring: WearRing, content: Content): ComputedValue {
     place: ring.renewal.place,
     sources: [],
   }
-  const calculation = {
-    name: 'wear-ring-renewal',
-    words: 'design and house rule are both brought to the diameter; the smaller governs',
-    formula: ['c diametral = 2·c radial', 'c renewal = min(c design, c house)'],
-    inputs: [
+  const calculation = tracedCalculation(
+    {
+      name: 'wear-ring-renewal',
+      words: 'design and house rule are both brought to the diameter; the smaller governs',
+      formula: ['c diametral = 2·c radial', 'c renewal = min(c design, c house)'],
+      symbols: [
+        {symbol: 'c diametral', meaning: 'clearance on the diameter'},
+        {symbol: 'c radial', meaning: 'clearance on one side'},
+        {symbol: 'c renewal', meaning: 'clearance at which the ring is renewed, on the diameter'},
+      ],
+    },
+    [
       tracedDatum({symbol: 'c design', title: 'renewal clearance of the design', datum: ring.renewal}),
       tracedDatum({symbol: 'c house', title: 'house rule', datum: house}),
     ],
-    steps:
-      house.kind === 'known'
-        ? [tracedStep('c house', 'house rule on the diameter', onDiameter(house.quantity), 'mm diametral', 3)]
-        : [],
-  }
+    house.kind === 'known'
+      ? [tracedStep('c house', 'house rule on the diameter', onDiameter(house.quantity), 'mm diametral', 3)]
+      : [],
+  )
   if (ring.renewal.kind === 'not-known' || house.kind === 'not-known') {
     const missing = [
       ...(ring.renewal.kind === 'not-known' ? [`${title} (${ring.renewal.reason})`] : []),

@@ -48,6 +48,8 @@ export interface CalculationTrace {
   readonly words: string
   /** Formula in symbols, one line a step. */
   readonly formula: readonly string[]
+  /** Symbols of the formula that neither inputs nor steps name. */
+  readonly symbols: readonly {readonly symbol: string; readonly meaning: string}[]
   readonly inputs: readonly TracedInput[]
   /** Constants and intermediate results, so that a pocket calculator gets the printed figure. */
   readonly steps: readonly TracedInput[]

@@ -432,6 +432,8 @@ export interface ExplainedValue {
   readonly line: ValueLine
   readonly words: string
   readonly formula: readonly string[]
+  /** Symbols of the formula that the table below it does not name. */
+  readonly symbols: readonly {readonly symbol: string; readonly meaning: string}[]
   readonly inputs: readonly ExplainedInput[]
   readonly steps: readonly ExplainedInput[]
   readonly missing: readonly string[]

@@ -94,6 +94,7 @@ describe('a calculation on the command line', () => {
       expect(words, `a call of ${note.name} in example-calls.ts`).toBeDefined()
       const out = told(note.name, ...(words ?? []))
       for (const line of note.formula) expect(out).toContain(`\n    ${line}\n`)
+      for (const {symbol, meaning} of note.symbols) expect(out).toContain(`\n        ${symbol}: ${meaning}\n`)
       for (const {title, howKnown, status} of note.sources) {
         expect(out).toContain(`\n    ${title}, edition `)
         expect(out).toContain(`; known: ${howKnown}; status ${status}\n`)
@@ -183,6 +184,7 @@ describe('a calculation as data', () => {
         'leak-flow': {value: expect.closeTo(37.46, 2), unit: 'ml/min'},
       },
       formula: expect.arrayContaining(['p abs = p gauge + p barometer']),
+      symbols: {V: 'volume', 'p abs': 'absolute pressure'},
       source: [{edition: '1999', howKnown: 'memory'}],
       status: 'unknown',
     })

@@ -183,6 +183,7 @@ describe('values of a pump', () => {
         name: 'tightening-torque',
         words: 'how',
         formula: ['MA = F·r'],
+        symbols: [{symbol: 'r', meaning: 'lever'}],
         inputs: [traced],
         steps: [{...traced, symbol: 'F'}],
       },
@@ -193,6 +194,7 @@ describe('values of a pump', () => {
     expect(explained).toMatchObject({
       words: 'how',
       formula: ['MA = F·r'],
+      symbols: [{symbol: 'r', meaning: 'lever'}],
       rounding: 'to a whole N·m',
       missing: [],
     })

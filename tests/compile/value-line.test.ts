@@ -9,6 +9,7 @@ const calculation: ComputedValue['calculation'] = {
   name: 'tightening-torque',
   words: '',
   formula: [],
+  symbols: [],
   inputs: [],
   steps: [],
 }

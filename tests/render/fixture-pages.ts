@@ -184,6 +184,7 @@ const explained: Page = {
       line: value('torque'),
       words: text('words'),
       formula: [text('formula')],
+      symbols: [{symbol: text('symbol'), meaning: text('meaning')}],
       inputs: [
         {
           symbol: text('input-symbol'),

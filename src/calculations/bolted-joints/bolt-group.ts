@@ -36,7 +36,17 @@ export const boltGroupNote: CalculationNote = {
     'yi = D/2·cos(angle of bolt i)',
     'clamp left = FM min − max(Fi)',
     'spacing = D·sin(180°/n)',
-    'W pull, M moment, n bolts, D bolt circle, FM min least preload of one bolt',
+  ],
+  symbols: [
+    {symbol: 'Fi', meaning: 'load of bolt i'},
+    {symbol: 'i', meaning: 'number of a bolt'},
+    {symbol: 'W', meaning: 'pull'},
+    {symbol: 'n', meaning: 'number of bolts'},
+    {symbol: 'M', meaning: 'moment'},
+    {symbol: 'yi', meaning: 'height of bolt i above the middle'},
+    {symbol: 'y', meaning: 'height of a bolt above the middle'},
+    {symbol: 'D', meaning: 'bolt circle'},
+    {symbol: 'FM min', meaning: 'least preload of one bolt'},
   ],
   sources: [
     {

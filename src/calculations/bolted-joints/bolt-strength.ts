@@ -17,11 +17,15 @@ export const boltStrengthNote: CalculationNote = {
   name: 'bolt-strength',
   words:
     'loads of a bolt from its nominal stress area and the stresses of its class; where the standard prints a load, the printed one counts',
-  formula: [
-    'Fp = As nom·Sp',
-    'Fy = As nom·Rp0.2',
-    'Fm = As nom·Rm',
-    'As nom nominal stress area to three digits, Sp proof stress, Rp0.2 yield or 0.2 % proof stress, Rm least tensile strength',
+  formula: ['Fp = As nom·Sp', 'Fy = As nom·Rp0.2', 'Fm = As nom·Rm'],
+  symbols: [
+    {symbol: 'Fp', meaning: 'proof load'},
+    {symbol: 'Fy', meaning: 'load at the yield stress'},
+    {symbol: 'Fm', meaning: 'least load at which it breaks'},
+    {symbol: 'As nom', meaning: 'nominal stress area to three digits'},
+    {symbol: 'Sp', meaning: 'proof stress'},
+    {symbol: 'Rp0.2', meaning: 'yield or 0.2 % proof stress'},
+    {symbol: 'Rm', meaning: 'least tensile strength'},
   ],
   sources: [
     {

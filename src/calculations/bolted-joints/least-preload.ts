@@ -5,9 +5,11 @@ export const leastPreloadNote: CalculationNote = {
   name: 'least-preload',
   words:
     'the least preload to reckon with when bolts are tightened by torque: the intended one over the tightening factor',
-  formula: [
-    'FM min = FM max/αA',
-    'FM max intended preload, αA tightening factor: about 1.6 to 1.8 for a torque wrench',
+  formula: ['FM min = FM max/αA'],
+  symbols: [
+    {symbol: 'FM min', meaning: 'least preload'},
+    {symbol: 'FM max', meaning: 'intended preload'},
+    {symbol: 'αA', meaning: 'tightening factor, about 1.6 to 1.8 for a torque wrench'},
   ],
   sources: [
     {

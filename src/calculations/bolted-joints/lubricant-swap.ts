@@ -33,12 +33,22 @@ export const lubricantSwapNote: CalculationNote = {
   name: 'lubricant-swap',
   words:
     'a torque set for one friction, applied to a bolt with another: less friction turns the same torque into more preload, and the bolt may yield',
-  formula: [
-    'F = T set·F allowed/T allowed',
-    'share = F/F allowed',
-    'combined = ν·share',
-    'Fy = As·Rp0.2',
-    'T set torque for the first friction, F allowed and T allowed preload and torque for the second, all by the exact form of the tightening torque; ν stated utilisation, As stress area, Rp0.2 yield stress',
+  formula: ['F = T set·F allowed/T allowed', 'share = F/F allowed', 'combined = ν·share', 'Fy = As·Rp0.2'],
+  symbols: [
+    {symbol: 'F', meaning: 'preload that the set torque gives'},
+    {symbol: 'T set', meaning: 'torque for the friction that it was set for'},
+    {
+      symbol: 'F allowed',
+      meaning: 'preload for the friction that there is, by the exact form of the tightening torque',
+    },
+    {
+      symbol: 'T allowed',
+      meaning: 'torque for the friction that there is, by the exact form of the tightening torque',
+    },
+    {symbol: 'ν', meaning: 'stated utilisation'},
+    {symbol: 'Fy', meaning: 'force at the yield stress'},
+    {symbol: 'As', meaning: 'stress area'},
+    {symbol: 'Rp0.2', meaning: 'yield stress'},
   ],
   sources: [
     {

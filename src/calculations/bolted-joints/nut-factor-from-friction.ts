@@ -11,10 +11,18 @@ export interface NutFactorFromFriction {
 export const nutFactorFromFrictionNote: CalculationNote = {
   name: 'nut-factor-from-friction',
   words: 'nut factor of a joint from the friction of thread and bearing face, each taken for itself',
-  formula: [
-    'K = (P/π + µs·d2·sec α′ + µw·Dw)/(2·d)',
-    'Dw = 2/3·(Do³ − Di³)/(Do² − Di²)',
-    'd nominal diameter, P pitch, d2 pitch diameter, α′ half flank angle of 30°, µs thread friction, µw friction of the bearing face between Do outside and Di hole',
+  formula: ['K = (P/π + µs·d2·sec α′ + µw·Dw)/(2·d)', 'Dw = 2/3·(Do³ − Di³)/(Do² − Di²)'],
+  symbols: [
+    {symbol: 'K', meaning: 'nut factor'},
+    {symbol: 'd', meaning: 'nominal diameter'},
+    {symbol: 'P', meaning: 'pitch'},
+    {symbol: 'd2', meaning: 'pitch diameter'},
+    {symbol: 'α′', meaning: 'half flank angle, 30°'},
+    {symbol: 'µs', meaning: 'thread friction'},
+    {symbol: 'µw', meaning: 'friction of the bearing face'},
+    {symbol: 'Dw', meaning: 'diameter at which the bearing face rubs'},
+    {symbol: 'Do', meaning: 'outside of the bearing face'},
+    {symbol: 'Di', meaning: 'hole'},
   ],
   sources: [{title: 'JIS B 1083, equations', edition: 'unknown', howKnown: 'reprint', status: 'unknown'}],
   validFor: '60° metric threads, friction from 0.02 to 0.60, bearing face wider than the hole',

@@ -1,8 +1,12 @@
 import {type Quantity, quantityOf} from '../../quantities/quantity.ts'
-import type {CalculationNote, NotedSource} from '../calculation-note.ts'
+import type {CalculationNote, ExplainedSymbol, NotedSource} from '../calculation-note.ts'
 
-const symbols =
-  'K nut factor, a test result for one lubrication, d nominal diameter, F preload, T tightening torque'
+const symbols: readonly ExplainedSymbol[] = [
+  {symbol: 'T', meaning: 'tightening torque'},
+  {symbol: 'K', meaning: 'nut factor, a test result for one lubrication'},
+  {symbol: 'd', meaning: 'nominal diameter'},
+  {symbol: 'F', meaning: 'preload'},
+]
 
 const nutFactorSources: readonly NotedSource[] = [
   {
@@ -19,7 +23,8 @@ const validFor =
 export const nutFactorTorqueNote: CalculationNote = {
   name: 'nut-factor-torque',
   words: 'torque for a preload when friction is known only as one nut factor from a test',
-  formula: ['T = K·d·F', symbols],
+  formula: ['T = K·d·F'],
+  symbols,
   sources: nutFactorSources,
   validFor,
 }
@@ -27,7 +32,8 @@ export const nutFactorTorqueNote: CalculationNote = {
 export const nutFactorPreloadNote: CalculationNote = {
   name: 'nut-factor-preload',
   words: 'preload that a torque gives when friction is known only as one nut factor from a test',
-  formula: ['F = T/(K·d)', symbols],
+  formula: ['F = T/(K·d)'],
+  symbols,
   sources: nutFactorSources,
   validFor,
 }

@@ -31,6 +31,16 @@ export const threadGeometryNote: CalculationNote = {
     'd0 = (d2 + d3)/2',
     'As = π/4·d0²',
   ],
+  symbols: [
+    {symbol: 'H', meaning: 'height of the thread triangle'},
+    {symbol: 'P', meaning: 'pitch'},
+    {symbol: 'd', meaning: 'nominal diameter'},
+    {symbol: 'd2', meaning: 'pitch diameter'},
+    {symbol: 'd1', meaning: 'minor diameter of the nut thread'},
+    {symbol: 'd3', meaning: 'core diameter of the bolt thread'},
+    {symbol: 'd0', meaning: 'stress diameter'},
+    {symbol: 'As', meaning: 'stress area'},
+  ],
   sources: [
     {
       title: 'ISO 724, basic dimensions of metric threads',

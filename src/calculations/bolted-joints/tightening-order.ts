@@ -5,9 +5,13 @@ export const tighteningOrderNote: CalculationNote = {
   words:
     'bolts are numbered clockwise; an even number is tightened in opposite pairs, a number that four divides in crosses of four, each next start halving the angle that is left; an odd number in a star',
   formula: [
-    'n number of bolts; the order is that of n/2 with n/2 added after each',
+    'the order is that of n/2 with n/2 added after each',
     'even n: k, then k + n/2; where four divides n: k, k + n/2, k + n/4, k + 3·n/4',
     'odd n: step (n − 1)/2 around the circle',
+  ],
+  symbols: [
+    {symbol: 'n', meaning: 'number of bolts'},
+    {symbol: 'k', meaning: 'number of a bolt that has had its turn'},
   ],
   sources: [
     {

@@ -5,9 +5,14 @@ export const tighteningPassesNote: CalculationNote = {
   name: 'tightening-passes',
   words:
     'the torque is reached in passes, each a share of the full torque, in the tightening order; then once around at full torque',
-  formula: [
-    'M of a pass = share · MA',
-    'MA full tightening torque; the shares rise and end at 100 %, commonly 30, 60 and 100 %',
+  formula: ['M of a pass = share · MA'],
+  symbols: [
+    {symbol: 'M', meaning: 'torque of a pass'},
+    {symbol: 'MA', meaning: 'full tightening torque'},
+    {
+      symbol: 'share',
+      meaning: 'share of the pass; the shares rise and end at 100 %, commonly 30, 60 and 100 %',
+    },
   ],
   sources: [
     {

@@ -54,6 +54,23 @@ export function tighteningTorqueNoteOf(edition: TorqueEdition): CalculationNote 
       'DKm = (dw + dh)/2',
       'MA = FM·[d2/2·tan(φ + ρ′) + µK·DKm/2]',
     ],
+    symbols: [
+      {symbol: 'φ', meaning: 'lead angle'},
+      {symbol: 'P', meaning: 'pitch'},
+      {symbol: 'd2', meaning: 'pitch diameter'},
+      {symbol: 'd0', meaning: 'stress diameter'},
+      {symbol: 'ρ′', meaning: 'friction angle of the thread'},
+      {symbol: 'µG', meaning: 'thread friction'},
+      {symbol: 'µK', meaning: 'head friction'},
+      {symbol: 'FM', meaning: 'preload'},
+      {symbol: 'As', meaning: 'stress area'},
+      {symbol: 'ν', meaning: 'utilisation of the yield stress'},
+      {symbol: 'Rp0.2', meaning: 'yield stress'},
+      {symbol: 'DKm', meaning: 'mean diameter of the bearing face'},
+      {symbol: 'dw', meaning: 'outside of the bearing face'},
+      {symbol: 'dh', meaning: 'hole'},
+      {symbol: 'MA', meaning: 'tightening torque'},
+    ],
     sources: [
       {
         title: 'VDI 2230 part 1, exact form',

@@ -16,7 +16,13 @@ export const torqueWindowNote: CalculationNote = {
   formula: [
     'T set = T rounded to the graduation, half to even; down where T is the most allowed',
     'T least = T set·(1 − a), T most = T set·(1 + a)',
-    'T required torque, a accuracy of the wrench as a share of the setting',
+  ],
+  symbols: [
+    {symbol: 'T', meaning: 'required torque'},
+    {symbol: 'T set', meaning: 'torque that the wrench is set to'},
+    {symbol: 'T least', meaning: 'least torque that it gives'},
+    {symbol: 'T most', meaning: 'greatest torque that it gives'},
+    {symbol: 'a', meaning: 'accuracy of the wrench as a share of the setting'},
   ],
   sources: [
     {

@@ -15,10 +15,12 @@ export const wrenchCoversNote: CalculationNote = {
   name: 'wrench-covers',
   words:
     'a torque wrench serves for torques from 20 % to 100 % of its most, and not below the begin of its scale',
-  formula: [
-    'T least used = max(0.2·T most, T begin)',
-    'covers when T least used ≤ T ≤ T most',
-    'T required torque, T begin and T most ends of the scale',
+  formula: ['T least used = max(0.2·T most, T begin)', 'covers when T least used ≤ T ≤ T most'],
+  symbols: [
+    {symbol: 'T', meaning: 'required torque'},
+    {symbol: 'T least used', meaning: 'least torque that the wrench is used for'},
+    {symbol: 'T begin', meaning: 'lower end of the scale'},
+    {symbol: 'T most', meaning: 'upper end of the scale'},
   ],
   sources: [
     {

@@ -5,9 +5,12 @@ export const wrenchExtensionNote: CalculationNote = {
   name: 'wrench-extension',
   words:
     'with an extension in line the bolt gets more than the wrench shows: the setting is lowered in the ratio of the lengths',
-  formula: [
-    'T set = T·L1/L2',
-    'T torque at the bolt, L1 from the hand to the square drive, L2 from the hand to the bolt',
+  formula: ['T set = T·L1/L2'],
+  symbols: [
+    {symbol: 'T', meaning: 'torque at the bolt'},
+    {symbol: 'T set', meaning: 'torque that the wrench is set to'},
+    {symbol: 'L1', meaning: 'length from the hand to the square drive'},
+    {symbol: 'L2', meaning: 'length from the hand to the bolt'},
   ],
   sources: [
     {

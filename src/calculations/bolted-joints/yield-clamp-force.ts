@@ -13,9 +13,16 @@ export const yieldClampForceNote: CalculationNote = {
   name: 'yield-clamp-force',
   words:
     'clamp force at which tension and elastic torsion of tightening together reach the yield stress; the divisor has a square root, which one published page leaves out',
-  formula: [
-    'Ffy = σy·As/√{1 + 3·[(2/dA)·(P/π + µs·d2·sec α′)]²}',
-    'σy yield stress, As stress area of the diameter dA, P pitch, µs thread friction, d2 pitch diameter, α′ half flank angle of 30°',
+  formula: ['Ffy = σy·As/√{1 + 3·[(2/dA)·(P/π + µs·d2·sec α′)]²}'],
+  symbols: [
+    {symbol: 'Ffy', meaning: 'clamp force at which the bolt yields'},
+    {symbol: 'σy', meaning: 'yield stress'},
+    {symbol: 'As', meaning: 'stress area'},
+    {symbol: 'dA', meaning: 'diameter of the stress area'},
+    {symbol: 'P', meaning: 'pitch'},
+    {symbol: 'µs', meaning: 'thread friction'},
+    {symbol: 'd2', meaning: 'pitch diameter'},
+    {symbol: 'α′', meaning: 'half flank angle, 30°'},
   ],
   sources: [
     {

@@ -31,11 +31,20 @@ export const annularGapLeakageNote: CalculationNote = {
   name: 'annular-gap-leakage',
   words:
     'leakage of a concentric wear ring that does not turn: the head is lost at inlet and outlet and by friction along the gap; with a smooth wall the friction follows from the velocity and both are found together',
-  formula: [
-    'v = √(2·g·ΔH/(ζ + λ·L/(2·s)))',
-    'Q = π·D·s·v',
-    'λ smooth = 0.316/Re^0.25, Re = 2·s·v/ν',
-    'D diameter, s radial gap, L length, ΔH head, ζ loss of inlet and outlet, λ friction, ν viscosity, g = 9.80665 m/s²',
+  formula: ['v = √(2·g·ΔH/(ζ + λ·L/(2·s)))', 'Q = π·D·s·v', 'λ smooth = 0.316/Re^0.25, Re = 2·s·v/ν'],
+  symbols: [
+    {symbol: 'v', meaning: 'velocity in the gap'},
+    {symbol: 'Q', meaning: 'leakage'},
+    {symbol: 'D', meaning: 'diameter'},
+    {symbol: 's', meaning: 'radial gap'},
+    {symbol: 'L', meaning: 'length of the gap'},
+    {symbol: 'ΔH', meaning: 'head over the gap'},
+    {symbol: 'ζ', meaning: 'loss of inlet and outlet'},
+    {symbol: 'λ', meaning: 'friction'},
+    {symbol: 'λ smooth', meaning: 'friction of a smooth wall'},
+    {symbol: 'Re', meaning: 'Reynolds number'},
+    {symbol: 'ν', meaning: 'viscosity'},
+    {symbol: 'g', meaning: 'standard gravity, 9.80665 m/s²'},
   ],
   sources: [
     {

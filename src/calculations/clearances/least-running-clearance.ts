@@ -86,10 +86,14 @@ export function leastRunningClearanceNoteOf(table: ClearanceTable): CalculationN
     name: 'least-running-clearance',
     words:
       'least diametral clearance of a new metal wear ring by its running diameter; pairs that tend to gall, or that run above 260 °C, get 0.125 mm more',
-    formula: [
-      'c = step of the table that holds D',
-      'c galling = c + 0.125 mm',
-      'D running diameter, c diametral clearance; a step holds its lower end and not its upper one',
+    formula: ['c = step of the table that holds D', 'c galling = c + 0.125 mm'],
+    symbols: [
+      {
+        symbol: 'c',
+        meaning: 'diametral clearance; a step of the table holds its lower end and not its upper one',
+      },
+      {symbol: 'c galling', meaning: 'diametral clearance of materials that gall'},
+      {symbol: 'D', meaning: 'running diameter'},
     ],
     sources: [
       tableSources[table],

@@ -23,6 +23,11 @@ export const runningClearanceNote: CalculationNote = {
     'c largest = max(bores) − min(hubs)',
     'ovality = max − min',
   ],
+  symbols: [
+    {symbol: 'c', meaning: 'mean diametral clearance'},
+    {symbol: 'c smallest', meaning: 'smallest diametral clearance'},
+    {symbol: 'c largest', meaning: 'largest diametral clearance'},
+  ],
   sources: [
     {
       title: 'naval training manual on centrifugal pumps, wear-ring measurement',

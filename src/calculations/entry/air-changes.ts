@@ -7,9 +7,12 @@ export const airChangesNote: CalculationNote = {
   name: 'air-changes',
   words:
     'air changes that bring a ventilated space from one content to another; then it is tested, the permit decides',
-  formula: [
-    'N = ln[(C0 − Cs)/(C − Cs)]',
-    'N: air changes, C0: content at the start, C: content aimed at, Cs: content of the same gas in the air that is blown in',
+  formula: ['N = ln[(C0 − Cs)/(C − Cs)]'],
+  symbols: [
+    {symbol: 'N', meaning: 'air changes'},
+    {symbol: 'C0', meaning: 'content at the start'},
+    {symbol: 'C', meaning: 'content aimed at'},
+    {symbol: 'Cs', meaning: 'content of the same gas in the air that is blown in'},
   ],
   sources: [wellMixedBalance],
   validFor: 'spaces that the air mixes, without a source of gas; pockets, sludge and scale give gas again',

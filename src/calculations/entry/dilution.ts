@@ -13,10 +13,16 @@ export interface Dilution {
 export const dilutionNote: CalculationNote = {
   name: 'dilution',
   words: 'content of a space after ventilation for a time; then it is tested, the permit decides',
-  formula: [
-    'N = k·Q·t/V',
-    'C = Cs + (C0 − Cs)·e^(−N)',
-    'N: air changes, k: mixing, 1 when perfect, Q: air flow, t: time, V: volume of the space, C: content, C0: content at the start, Cs: content of the same gas in the air that is blown in',
+  formula: ['N = k·Q·t/V', 'C = Cs + (C0 − Cs)·e^(−N)'],
+  symbols: [
+    {symbol: 'N', meaning: 'air changes'},
+    {symbol: 'k', meaning: 'mixing, 1 when perfect'},
+    {symbol: 'Q', meaning: 'air flow'},
+    {symbol: 't', meaning: 'time'},
+    {symbol: 'V', meaning: 'volume of the space'},
+    {symbol: 'C', meaning: 'content'},
+    {symbol: 'C0', meaning: 'content at the start'},
+    {symbol: 'Cs', meaning: 'content of the same gas in the air that is blown in'},
   ],
   sources: [wellMixedBalance],
   validFor: 'spaces without a source of gas; pockets, sludge and scale give gas again',

@@ -6,9 +6,11 @@ export const entryLimitNote: CalculationNote = {
   name: 'entry-limit',
   words:
     'what an instrument shows when a gas stands at a stated share of its exposure limit or lower flammable limit; for information: the permit decides',
-  formula: [
-    'c = share·limit',
-    'c: content by volume, limit: exposure limit or lower flammable limit of the gas, share: stated by the house rules of the office',
+  formula: ['c = share·limit'],
+  symbols: [
+    {symbol: 'c', meaning: 'content by volume that counts as the limit'},
+    {symbol: 'limit', meaning: 'exposure limit or lower flammable limit of the gas'},
+    {symbol: 'share', meaning: 'stated by the house rules of the office'},
   ],
   sources: entryRecommendations,
   validFor: 'one gas by itself; limit and share are data of flag, port and office',

@@ -15,11 +15,18 @@ export const gasBuildUpNote: CalculationNote = {
   name: 'gas-build-up',
   words:
     'content of a ventilated space into which gas leaks all the time, and the content it comes to in the end',
-  formula: [
-    'n = k·Q/V',
-    'C end = Cs + q/(k·Q)',
-    'C = C end + (C0 − C end)·e^(−n·t)',
-    'n: air changes in the unit of time, k: mixing, 1 when perfect, Q: air flow, V: volume of the space, q: flow of the gas that leaks in, t: time, C: content, C0: content at the start, Cs: content of the same gas in the air that is blown in',
+  formula: ['n = k·Q/V', 'C end = Cs + q/(k·Q)', 'C = C end + (C0 − C end)·e^(−n·t)'],
+  symbols: [
+    {symbol: 'n', meaning: 'air changes in the unit of time'},
+    {symbol: 'k', meaning: 'mixing, 1 when perfect'},
+    {symbol: 'Q', meaning: 'air flow'},
+    {symbol: 'V', meaning: 'volume of the space'},
+    {symbol: 'q', meaning: 'flow of the gas that leaks in'},
+    {symbol: 't', meaning: 'time'},
+    {symbol: 'C', meaning: 'content'},
+    {symbol: 'C0', meaning: 'content at the start'},
+    {symbol: 'C end', meaning: 'content in the end'},
+    {symbol: 'Cs', meaning: 'content of the same gas in the air that is blown in'},
   ],
   sources: [wellMixedBalance],
   validFor: 'a leak that is small beside the air flow',

@@ -17,10 +17,14 @@ export const ventilationTimeNote: CalculationNote = {
   name: 'ventilation-time',
   words:
     'time in which the fan brings a count of air changes, and in which the content falls to half; then it is tested, the permit decides',
-  formula: [
-    't = N·V/(k·Q)',
-    't half = ln 2·V/(k·Q)',
-    't: time, N: air changes, V: volume of the space, Q: air flow, k: mixing, 1 when perfect',
+  formula: ['t = N·V/(k·Q)', 't half = ln 2·V/(k·Q)'],
+  symbols: [
+    {symbol: 't', meaning: 'time'},
+    {symbol: 't half', meaning: 'time in which the content halves'},
+    {symbol: 'N', meaning: 'air changes'},
+    {symbol: 'V', meaning: 'volume of the space'},
+    {symbol: 'Q', meaning: 'air flow'},
+    {symbol: 'k', meaning: 'mixing, 1 when perfect'},
   ],
   sources: [wellMixedBalance, commonPractice],
   validFor: 'spaces without a source of gas; the count of changes is a house rule',

@@ -6,6 +6,13 @@ export const allowedDropNote: CalculationNote = {
   name: 'allowed-drop',
   words: 'pressure that the allowed leak takes out of the space within the hold time',
   formula: ['Δp = q allowed·p atm·t/V'],
+  symbols: [
+    {symbol: 'Δp', meaning: 'allowed drop of the pressure'},
+    {symbol: 'q allowed', meaning: 'allowed leak, as flow of free gas'},
+    {symbol: 'p atm', meaning: 'standard atmosphere'},
+    {symbol: 't', meaning: 'hold time'},
+    {symbol: 'V', meaning: 'volume of the space'},
+  ],
   sources: [idealGasLaw],
   validFor: 'pressure tests with gas in a closed space',
 }

@@ -5,6 +5,12 @@ export const annulusVolumeNote: CalculationNote = {
   name: 'annulus-volume',
   words: 'space between two concentric pipes over a length',
   formula: ['V = π/4·(D² − d²)·L'],
+  symbols: [
+    {symbol: 'V', meaning: 'volume between the two walls'},
+    {symbol: 'D', meaning: 'inside diameter of the outer wall'},
+    {symbol: 'd', meaning: 'outside diameter of the inner wall'},
+    {symbol: 'L', meaning: 'length'},
+  ],
   sources: [{title: 'geometry', edition: 'none', howKnown: 'computed', status: 'current'}],
   validFor: 'straight concentric pipes',
 }

@@ -6,9 +6,14 @@ export const bottleContentNote: CalculationNote = {
   name: 'bottle-content',
   words:
     'free gas that can be drawn from a bottle between its pressure and the least pressure that is still of use',
-  formula: [
-    'V free = V bottle·(p full/Z − p least)/p ref',
-    'V free: free gas, V bottle: volume of the bottle, p full and p least: absolute pressure, Z: compressibility of the gas at full pressure, 1 for an ideal gas, p ref: reference pressure of the free gas',
+  formula: ['V free = V bottle·(p full/Z − p least)/p ref'],
+  symbols: [
+    {symbol: 'V free', meaning: 'free gas that can be drawn'},
+    {symbol: 'V bottle', meaning: 'volume of the bottle'},
+    {symbol: 'p full', meaning: 'absolute pressure of the full bottle'},
+    {symbol: 'p least', meaning: 'absolute pressure at which it is taken off'},
+    {symbol: 'Z', meaning: 'compressibility of the gas at full pressure, 1 for an ideal gas'},
+    {symbol: 'p ref', meaning: 'reference pressure of the free gas'},
   ],
   sources: [textbookGasLaw],
   validFor:

@@ -5,9 +5,13 @@ import {textbookGasLaw} from './gas-sources.ts'
 export const fillGasNote: CalculationNote = {
   name: 'fill-gas',
   words: 'free gas that raises a closed space from one pressure to another, at the reference pressure',
-  formula: [
-    'V free = V·(p2 − p1)/p ref',
-    'V free: volume of free gas, V: volume of the space, p1 and p2: absolute pressure before and after, p ref: reference pressure of the free gas',
+  formula: ['V free = V·(p2 − p1)/p ref'],
+  symbols: [
+    {symbol: 'V free', meaning: 'volume of free gas'},
+    {symbol: 'V', meaning: 'volume of the space'},
+    {symbol: 'p1', meaning: 'absolute pressure before'},
+    {symbol: 'p2', meaning: 'absolute pressure after'},
+    {symbol: 'p ref', meaning: 'reference pressure of the free gas'},
   ],
   sources: [textbookGasLaw],
   validFor: 'filling at one temperature; free gas counted at that temperature',

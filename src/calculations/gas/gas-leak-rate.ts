@@ -14,10 +14,14 @@ export const gasLeakRateNote: CalculationNote = {
   name: 'gas-leak-rate',
   words:
     'gas that leaves or enters a closed space, from its change of pressure after correction for temperature',
-  formula: [
-    'Q = V·Δp/t',
-    'q = Q/p atm',
-    'Q: leak rate, V: volume, Δp: corrected change of pressure, t: time, q: flow of free gas, p atm: standard atmosphere',
+  formula: ['Q = V·Δp/t', 'q = Q/p atm'],
+  symbols: [
+    {symbol: 'Q', meaning: 'leak rate'},
+    {symbol: 'V', meaning: 'volume'},
+    {symbol: 'Δp', meaning: 'corrected change of pressure'},
+    {symbol: 't', meaning: 'time'},
+    {symbol: 'q', meaning: 'flow of free gas'},
+    {symbol: 'p atm', meaning: 'standard atmosphere'},
   ],
   sources: [idealGasLaw],
   validFor: 'closed spaces of fixed volume; a drop already corrected for temperature and barometer',

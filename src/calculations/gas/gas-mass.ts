@@ -6,9 +6,14 @@ import {absoluteTemperature, molarGasConstant} from './molar-gas.ts'
 export const gasMassNote: CalculationNote = {
   name: 'gas-mass',
   words: 'mass of the gas that raises a space of given volume by a given pressure',
-  formula: [
-    'm = M·V·Δp/(R·T)',
-    'm: mass, M: molar mass, V: volume, Δp: rise of pressure, R: molar gas constant 8.314463 J/(mol·K), T: temperature in kelvin',
+  formula: ['m = M·V·Δp/(R·T)'],
+  symbols: [
+    {symbol: 'm', meaning: 'mass'},
+    {symbol: 'M', meaning: 'molar mass'},
+    {symbol: 'V', meaning: 'volume'},
+    {symbol: 'Δp', meaning: 'rise of pressure'},
+    {symbol: 'R', meaning: 'molar gas constant, 8.314463 J/(mol·K)'},
+    {symbol: 'T', meaning: 'temperature in kelvin'},
   ],
   sources: [textbookGasLaw],
   validFor: 'gases near room temperature up to some ten bar; the temperature of the gas must be stated',

@@ -13,10 +13,13 @@ export const liquidLeakRateNote: CalculationNote = {
   name: 'liquid-leak-rate',
   words:
     'liquid purged out, divided by the running hours and by the days since the last purge: a leak past a turning seal follows the hours, a leaking joint the days',
-  formula: [
-    'q running = V/h',
-    'q day = V/d',
-    'V: liquid purged out, h: running hours since the last purge, d: days since the last purge; without running hours per day only',
+  formula: ['q running = V/h', 'q day = V/d'],
+  symbols: [
+    {symbol: 'q running', meaning: 'leak in a running hour'},
+    {symbol: 'q day', meaning: 'leak in a day'},
+    {symbol: 'V', meaning: 'liquid purged out'},
+    {symbol: 'h', meaning: 'running hours since the last purge; without them the leak is given per day only'},
+    {symbol: 'd', meaning: 'days since the last purge'},
   ],
   sources: [{title: 'definition', edition: 'none', howKnown: 'computed', status: 'current'}],
   validFor: 'a purge with the flow of gas seen at the outlet; the whole volume since the last purge',

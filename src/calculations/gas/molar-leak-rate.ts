@@ -7,9 +7,16 @@ export const molarLeakRateNote: CalculationNote = {
   name: 'molar-leak-rate',
   words:
     'gas that enters or leaves a closed space, counted in moles from absolute pressure and temperature at both ends',
-  formula: [
-    'n = V/R·(p2/T2 − p1/T1)/t',
-    'n: flow in moles, positive when gas comes in, V: volume, R: molar gas constant 8.314463 J/(mol·K), p1 and p2: absolute pressure, T1 and T2: temperature in kelvin at start and end, t: time',
+  formula: ['n = V/R·(p2/T2 − p1/T1)/t'],
+  symbols: [
+    {symbol: 'n', meaning: 'flow in moles, positive when gas comes in'},
+    {symbol: 'V', meaning: 'volume'},
+    {symbol: 'R', meaning: 'molar gas constant, 8.314463 J/(mol·K)'},
+    {symbol: 'p1', meaning: 'absolute pressure at the start'},
+    {symbol: 'p2', meaning: 'absolute pressure at the end'},
+    {symbol: 'T1', meaning: 'temperature in kelvin at the start'},
+    {symbol: 'T2', meaning: 'temperature in kelvin at the end'},
+    {symbol: 't', meaning: 'time'},
   ],
   sources: [
     textbookGasLaw,

@@ -9,7 +9,14 @@ export const purgeGasNote: CalculationNote = {
     'V free = n·V·p/p ref',
     'purges per bottle = V bottle/V free, whole purges',
     'bottles = purges·V free/V bottle, next whole bottle',
-    'V free: free gas of one purge, n: changes of the gas in the space, V: volume of the space, p: absolute pressure while purging, p ref: reference pressure of the free gas, V bottle: free gas that can be drawn from a bottle',
+  ],
+  symbols: [
+    {symbol: 'V free', meaning: 'free gas of one purge'},
+    {symbol: 'n', meaning: 'changes of the gas in the space'},
+    {symbol: 'V', meaning: 'volume of the space'},
+    {symbol: 'p', meaning: 'absolute pressure while purging'},
+    {symbol: 'p ref', meaning: 'reference pressure of the free gas'},
+    {symbol: 'V bottle', meaning: 'free gas that can be drawn from a bottle'},
   ],
   sources: [textbookGasLaw, commonPractice],
   validFor:

@@ -6,9 +6,13 @@ import {liquidColumn} from './liquid-column.ts'
 export const purgeLowerBoundNote: CalculationNote = {
   name: 'purge-lower-bound',
   words: 'lowest pressure that lifts leaked liquid out of the cofferdam, with a margin',
-  formula: [
-    'p lower = ρ·g·L + margin',
-    'p lower: gauge pressure, ρ: density of the heaviest liquid that can stand in the cofferdam, g: standard gravity 9.80665 m/s², L: height of the lift, margin: house rule',
+  formula: ['p lower = ρ·g·L + margin'],
+  symbols: [
+    {symbol: 'p lower', meaning: 'least gauge pressure'},
+    {symbol: 'ρ', meaning: 'density of the heaviest liquid that can stand in the cofferdam'},
+    {symbol: 'g', meaning: 'standard gravity, 9.80665 m/s²'},
+    {symbol: 'L', meaning: 'height of the lift'},
+    {symbol: 'margin', meaning: 'house rule'},
   ],
   sources: [hydrostatics, commonPractice],
   validFor: 'an outlet open to the air at the height of the lift; the margin is a house rule',

@@ -6,9 +6,12 @@ import {type ContentChange, changesToReach} from './well-mixed.ts'
 export const purgeSweepNote: CalculationNote = {
   name: 'purge-sweep',
   words: 'volumes of purge gas that sweep a well mixed space from one content to another',
-  formula: [
-    'N = ln[(C0 − Cs)/(C − Cs)]',
-    'N: volumes of the space, C0: content at the start, C: content aimed at, Cs: content of the same gas in the purge gas',
+  formula: ['N = ln[(C0 − Cs)/(C − Cs)]'],
+  symbols: [
+    {symbol: 'N', meaning: 'volumes of the space'},
+    {symbol: 'C0', meaning: 'content at the start'},
+    {symbol: 'C', meaning: 'content aimed at'},
+    {symbol: 'Cs', meaning: 'content of the same gas in the purge gas'},
   ],
   sources: [wellMixedBalance],
   validFor:

@@ -11,10 +11,15 @@ export interface PurgeTime {
 export const purgeTimeNote: CalculationNote = {
   name: 'purge-time',
   words: 'time in which the flow of gas brings the changes of one purge, never shorter than the least time',
-  formula: [
-    'V free = n·V·p/p ref',
-    't = V free/q, at least the least time',
-    'V free: free gas of one purge, n: changes of the gas in the space, V: volume of the space, p: absolute pressure while purging, p ref: reference pressure of the free gas, q: flow of free gas, t: time',
+  formula: ['V free = n·V·p/p ref', 't = V free/q, at least the least time'],
+  symbols: [
+    {symbol: 'V free', meaning: 'free gas of one purge'},
+    {symbol: 'n', meaning: 'changes of the gas in the space'},
+    {symbol: 'V', meaning: 'volume of the space'},
+    {symbol: 'p', meaning: 'absolute pressure while purging'},
+    {symbol: 'p ref', meaning: 'reference pressure of the free gas'},
+    {symbol: 'q', meaning: 'flow of free gas'},
+    {symbol: 't', meaning: 'time'},
   ],
   sources: [textbookGasLaw, commonPractice],
   validFor: 'a purge whose flow of gas is seen at the outlet; after it two checks some minutes apart are dry',

@@ -12,6 +12,13 @@ export const purgeUpperBoundNote: CalculationNote = {
   words:
     'highest pressure the cofferdam may see: the lowest of its rating, what the seal lip holds from behind against the lowest tank pressure, and the regulator',
   formula: ['p upper = min(p rating, p lip + p tank lowest, p regulator)'],
+  symbols: [
+    {symbol: 'p upper', meaning: 'highest gauge pressure in the cofferdam'},
+    {symbol: 'p rating', meaning: 'rating of the cofferdam'},
+    {symbol: 'p lip', meaning: 'what the seal lip holds from behind'},
+    {symbol: 'p tank lowest', meaning: 'empty tank at the setting of its vacuum valve, below zero'},
+    {symbol: 'p regulator', meaning: 'highest pressure of the purge regulator'},
+  ],
   sources: [
     {title: 'design data and house rules', edition: 'none', howKnown: 'common-practice', status: 'unknown'},
   ],

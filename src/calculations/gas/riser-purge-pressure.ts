@@ -6,9 +6,13 @@ import {liquidColumn} from './liquid-column.ts'
 export const riserPurgePressureNote: CalculationNote = {
   name: 'riser-purge-pressure',
   words: 'gas pressure that blows the liquid of a riser out against the back pressure at the manifold',
-  formula: [
-    'p = ρ·g·H + p back',
-    'p: gauge pressure of the gas, ρ: density of the liquid, g: standard gravity 9.80665 m/s², H: height of the riser, p back: back pressure at the manifold',
+  formula: ['p = ρ·g·H + p back'],
+  symbols: [
+    {symbol: 'p', meaning: 'gauge pressure of the gas'},
+    {symbol: 'ρ', meaning: 'density of the liquid'},
+    {symbol: 'g', meaning: 'standard gravity, 9.80665 m/s²'},
+    {symbol: 'H', meaning: 'height of the riser'},
+    {symbol: 'p back', meaning: 'back pressure at the manifold'},
   ],
   sources: [
     hydrostatics,

@@ -6,9 +6,14 @@ import {liquidColumn} from './liquid-column.ts'
 export const sealPressureNote: CalculationNote = {
   name: 'seal-pressure',
   words: 'pressure by which the cargo presses on the cargo seal more than the cofferdam does',
-  formula: [
-    'Δp = ρ·g·h + p tank − p cofferdam',
-    'Δp: pressure over the seal, positive from the cargo side, ρ: density of the cargo, g: standard gravity 9.80665 m/s², h: level above the seal, p tank and p cofferdam: gauge pressures',
+  formula: ['Δp = ρ·g·h + p tank − p cofferdam'],
+  symbols: [
+    {symbol: 'Δp', meaning: 'pressure over the seal, positive from the cargo side'},
+    {symbol: 'ρ', meaning: 'density of the cargo'},
+    {symbol: 'g', meaning: 'standard gravity, 9.80665 m/s²'},
+    {symbol: 'h', meaning: 'level above the seal'},
+    {symbol: 'p tank', meaning: 'gauge pressure above the cargo'},
+    {symbol: 'p cofferdam', meaning: 'gauge pressure in the cofferdam'},
   ],
   sources: [hydrostatics],
   validFor: 'a tank at rest; both gauge pressures against the same air',

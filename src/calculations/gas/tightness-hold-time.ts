@@ -36,6 +36,18 @@ export const tightnessHoldTimeNote: CalculationNote = {
     't = V·(gauge step + Δp T)/(p atm·q allowed), at least the house rule',
     'q smallest = V·(gauge step + Δp T)/(p atm·t)',
   ],
+  symbols: [
+    {symbol: 'Δp T', meaning: 'pressure that the thermometer can hide'},
+    {symbol: 'p test', meaning: 'test pressure'},
+    {symbol: 'p atm', meaning: 'standard atmosphere'},
+    {symbol: 'T', meaning: 'temperature in kelvin'},
+    {symbol: 'uT', meaning: 'uncertainty of the thermometer'},
+    {symbol: 't', meaning: 'hold time'},
+    {symbol: 'V', meaning: 'volume of the space'},
+    {symbol: 'gauge step', meaning: 'smallest step of the gauge'},
+    {symbol: 'q allowed', meaning: 'allowed leak, as flow of free gas'},
+    {symbol: 'q smallest', meaning: 'smallest leak that the test can show'},
+  ],
   sources: [idealGasLaw],
   validFor: 'pressure tests with gas in a closed space',
 }

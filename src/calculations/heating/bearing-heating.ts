@@ -33,10 +33,15 @@ export const bearingHeatingNote: CalculationNote = {
   name: 'bearing-heating',
   words:
     'temperature to which a bearing is heated so that its bore grows by the interference of the fit and the play for fitting; inner and outer ring are both measured',
-  formula: [
-    'ΔT = Δd/(α·d)',
-    'T = T ambient + ΔT, at most T highest',
-    'ΔT rise, Δd growth of the bore, α expansion of the steel, d bore, T temperature of the bearing',
+  formula: ['ΔT = Δd/(α·d)', 'T = T ambient + ΔT, at most T highest'],
+  symbols: [
+    {symbol: 'ΔT', meaning: 'rise of the temperature'},
+    {symbol: 'Δd', meaning: 'growth of the bore'},
+    {symbol: 'α', meaning: 'expansion of the steel'},
+    {symbol: 'd', meaning: 'bore'},
+    {symbol: 'T', meaning: 'temperature of the bearing'},
+    {symbol: 'T ambient', meaning: 'temperature around'},
+    {symbol: 'T highest', meaning: 'highest temperature that the bearing bears'},
   ],
   sources: [
     {
@@ -64,9 +69,13 @@ export const bearingHeatingNote: CalculationNote = {
 export const bearingGrowthNote: CalculationNote = {
   name: 'bearing-growth',
   words: 'growth of the bore of a bearing that was heated',
-  formula: [
-    'Δd = α·d·(T − T ambient)',
-    'Δd growth of the bore, α expansion of the steel, d bore, T temperature of the bearing',
+  formula: ['Δd = α·d·(T − T ambient)'],
+  symbols: [
+    {symbol: 'Δd', meaning: 'growth of the bore'},
+    {symbol: 'α', meaning: 'expansion of the steel'},
+    {symbol: 'd', meaning: 'bore'},
+    {symbol: 'T', meaning: 'temperature of the bearing'},
+    {symbol: 'T ambient', meaning: 'temperature around'},
   ],
   sources: [
     {

@@ -6,10 +6,15 @@ export const dutyPressureNote: CalculationNote = {
   name: 'duty-pressure',
   words:
     'pressure drop to be expected over the hydraulic motor when the pump needs so much shaft power at this speed; more than that means a rub, a heavy or thick cargo or a worn motor',
-  formula: [
-    'Δp = P/(D·n·ηm)',
-    'the same by the oil: Δp = P/(ηv·ηm·Q)',
-    'Δp pressure drop over the motor, P shaft power that the pump needs, D displacement for one turn, n speed, ηm mechanical efficiency, ηv volumetric efficiency, Q flow into the motor',
+  formula: ['Δp = P/(D·n·ηm)', 'the same by the oil: Δp = P/(ηv·ηm·Q)'],
+  symbols: [
+    {symbol: 'Δp', meaning: 'pressure drop over the motor'},
+    {symbol: 'P', meaning: 'shaft power that the pump needs'},
+    {symbol: 'D', meaning: 'displacement for one turn'},
+    {symbol: 'n', meaning: 'speed'},
+    {symbol: 'ηm', meaning: 'mechanical efficiency'},
+    {symbol: 'ηv', meaning: 'volumetric efficiency'},
+    {symbol: 'Q', meaning: 'flow into the motor'},
   ],
   sources: [
     {

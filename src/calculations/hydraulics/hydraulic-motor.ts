@@ -48,8 +48,18 @@ export const hydraulicMotorNote: CalculationNote = {
     'Q = D·n/ηv, so n = Q·ηv/D',
     'P oil = Q·Δp',
     'P shaft = 2π·n·T = ηv·ηm·P oil',
-    'T torque, D displacement for one turn, Δp pressure drop, ηm mechanical efficiency, Q flow into the motor, n speed, ηv volumetric efficiency, P power',
     'in bar, cm³/rev and N·m: T = D·Δp·ηm/(20π)',
+  ],
+  symbols: [
+    {symbol: 'T', meaning: 'torque'},
+    {symbol: 'D', meaning: 'displacement for one turn'},
+    {symbol: 'Δp', meaning: 'pressure drop'},
+    {symbol: 'ηm', meaning: 'mechanical efficiency'},
+    {symbol: 'ηv', meaning: 'volumetric efficiency'},
+    {symbol: 'Q', meaning: 'flow into the motor'},
+    {symbol: 'n', meaning: 'speed'},
+    {symbol: 'P oil', meaning: 'power of the oil'},
+    {symbol: 'P shaft', meaning: 'power at the shaft'},
   ],
   sources: [
     {

@@ -45,7 +45,19 @@ export const powerBalanceNote: CalculationNote = {
     'P motor = ηm·Δp·D·n',
     'n motor = Q·ηv/D',
     'difference = by the motor/by the pump − 1',
-    'T torque, D displacement for one turn, Δp pressure drop, ηm mechanical efficiency, ηv volumetric efficiency, P power at the shaft, n speed, Q flow of oil into the motor',
+  ],
+  symbols: [
+    {symbol: 'T motor', meaning: 'torque that the motor gives'},
+    {symbol: 'T pump', meaning: 'torque that the pump takes'},
+    {symbol: 'D', meaning: 'displacement for one turn'},
+    {symbol: 'Δp', meaning: 'pressure drop'},
+    {symbol: 'ηm', meaning: 'mechanical efficiency'},
+    {symbol: 'ηv', meaning: 'volumetric efficiency'},
+    {symbol: 'P motor', meaning: 'power that the motor gives'},
+    {symbol: 'P pump', meaning: 'power that the pump takes at the shaft'},
+    {symbol: 'n', meaning: 'speed'},
+    {symbol: 'n motor', meaning: 'speed by the flow of oil'},
+    {symbol: 'Q', meaning: 'flow of oil into the motor'},
   ],
   sources: [
     {

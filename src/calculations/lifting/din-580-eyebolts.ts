@@ -28,10 +28,8 @@ export const eyeboltLimitNote: CalculationNote = {
   name: 'eyebolt-limit',
   words:
     'working load of one eyebolt by its size and the angle of pull off its axis, read from the table by row and column; eyebolts are never added up: several count as the legs of a sling',
-  formula: [
-    'WLL = column of the table: along the axis, up to 45° off the axis, up to 90° off the axis',
-    'WLL working load limit of one eyebolt',
-  ],
+  formula: ['WLL = column of the table: along the axis, up to 45° off the axis, up to 90° off the axis'],
+  symbols: [{symbol: 'WLL', meaning: 'working load limit of one eyebolt'}],
   sources: [
     {
       title: 'DIN 580, working loads of eyebolts; clause 8: loads of several eyebolts are not added',

@@ -5,9 +5,11 @@ export const gearLimitNote: CalculationNote = {
   name: 'gear-limit',
   words:
     'working load that an item of lifting gear must be marked with, for the load that it carries at its angle',
-  formula: [
-    'SWL required = r·m',
-    'SWL safe working load marked on the item, m load that the item carries at its angle, as a mass, r reserve',
+  formula: ['SWL required = r·m'],
+  symbols: [
+    {symbol: 'SWL required', meaning: 'safe working load that the item must be marked with'},
+    {symbol: 'r', meaning: 'reserve'},
+    {symbol: 'm', meaning: 'load that the item carries at its angle, as a mass'},
   ],
   sources: [
     {

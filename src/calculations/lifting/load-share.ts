@@ -19,11 +19,20 @@ export const loadShareNote: CalculationNote = {
   name: 'load-share',
   words:
     'share of each support of a rigid plate: an even part of the weight, more on the side where the centre of mass lies',
-  formula: [
-    'Fi = W/n + p·xi + q·yi',
-    'p·Σx² + q·Σxy = W·xs',
-    'p·Σxy + q·Σy² = W·ys',
-    'Fi load of support i, W = m·g weight, n count of supports, xi and yi place of support i from the middle of the supports, xs and ys place of the centre of mass from there, p and q slopes of the load',
+  formula: ['Fi = W/n + p·xi + q·yi', 'p·Σx² + q·Σxy = W·xs', 'p·Σxy + q·Σy² = W·ys'],
+  symbols: [
+    {symbol: 'Fi', meaning: 'load of support i'},
+    {symbol: 'W', meaning: 'weight, mass times 9.80665 m/s²'},
+    {symbol: 'n', meaning: 'number of supports'},
+    {symbol: 'xi', meaning: 'place of support i along x, from the middle of the supports'},
+    {symbol: 'yi', meaning: 'place of support i along y, from the middle of the supports'},
+    {symbol: 'x', meaning: 'place of a support along x, from the middle'},
+    {symbol: 'y', meaning: 'place of a support along y, from the middle'},
+    {symbol: 'xy', meaning: 'product of both places of a support'},
+    {symbol: 'xs', meaning: 'place of the centre of mass along x'},
+    {symbol: 'ys', meaning: 'place of the centre of mass along y'},
+    {symbol: 'p', meaning: 'slope of the load along x'},
+    {symbol: 'q', meaning: 'slope of the load along y'},
   ],
   sources: [
     {

@@ -32,7 +32,22 @@ export const loweringBoltsNote: CalculationNote = {
     'TR = F·d2/2·(P + π·µ·d2/cos 30°)/(π·d2 − µ·P/cos 30°) + F·µc·dc/2',
     'TL = F·d2/2·(π·µ·d2/cos 30° − P)/(π·d2 + µ·P/cos 30°) + F·µc·dc/2',
     'holds by itself when π·µ·d2/cos 30° > P',
-    'F load of each bolt, m mass of the unit, g = 9.80665 m/s², z turns, s travel, P pitch, σ tensile stress, As stress area, TR raising torque, TL lowering torque, d2 pitch diameter, µ thread friction, µc friction below the head or nut, dc mean diameter of that face',
+  ],
+  symbols: [
+    {symbol: 'F', meaning: 'load of each bolt'},
+    {symbol: 'm', meaning: 'mass that each bolt carries'},
+    {symbol: 'g', meaning: 'standard gravity, 9.80665 m/s²'},
+    {symbol: 'z', meaning: 'turns'},
+    {symbol: 's', meaning: 'travel'},
+    {symbol: 'P', meaning: 'pitch'},
+    {symbol: 'σ', meaning: 'tensile stress'},
+    {symbol: 'As', meaning: 'stress area'},
+    {symbol: 'TR', meaning: 'raising torque'},
+    {symbol: 'TL', meaning: 'lowering torque'},
+    {symbol: 'd2', meaning: 'pitch diameter'},
+    {symbol: 'µ', meaning: 'thread friction'},
+    {symbol: 'µc', meaning: 'friction below the head or nut'},
+    {symbol: 'dc', meaning: 'mean diameter of that face'},
   ],
   sources: [
     {

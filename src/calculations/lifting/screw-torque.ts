@@ -39,7 +39,18 @@ export const screwTorqueNote: CalculationNote = {
     'TL = F·dm/2·(π·µ·dm/cos γ − l)/(π·dm + µ·l/cos γ) + F·µc·dc/2',
     'e = F·l/(2·π·TR)',
     'holds by itself when π·µ·dm/cos γ > l',
-    'TR raising torque, TL lowering torque, F load, dm pitch diameter, l travel of one turn, µ thread friction, γ angle of a flank, µc friction of the collar, dc its mean diameter, e efficiency',
+  ],
+  symbols: [
+    {symbol: 'TR', meaning: 'raising torque'},
+    {symbol: 'TL', meaning: 'lowering torque'},
+    {symbol: 'F', meaning: 'load'},
+    {symbol: 'dm', meaning: 'pitch diameter'},
+    {symbol: 'l', meaning: 'travel of one turn'},
+    {symbol: 'µ', meaning: 'thread friction'},
+    {symbol: 'γ', meaning: 'angle of a flank'},
+    {symbol: 'µc', meaning: 'friction of the collar'},
+    {symbol: 'dc', meaning: 'mean diameter of the collar'},
+    {symbol: 'e', meaning: 'efficiency'},
   ],
   sources: [
     {

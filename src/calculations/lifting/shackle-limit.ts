@@ -14,7 +14,11 @@ export const shackleLimitNote: CalculationNote = {
   formula: [
     'WLL left = WLL·f',
     'f = 1 in line, 0.7 up to 45° off the line, 0.5 up to 90° off the line; 1 for two legs with up to 120° between them',
-    'WLL working load limit marked on the shackle, f share that is left',
+  ],
+  symbols: [
+    {symbol: 'WLL', meaning: 'working load limit marked on the shackle'},
+    {symbol: 'WLL left', meaning: 'working load limit that is left'},
+    {symbol: 'f', meaning: 'share that is left'},
   ],
   sources: [
     {

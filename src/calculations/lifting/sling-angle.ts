@@ -14,10 +14,12 @@ export const slingAngleNote: CalculationNote = {
   name: 'sling-angle',
   words:
     'angle of a sling leg from its length and the height of the hook above the lifting points, and the factor by which the angle raises the tension',
-  formula: [
-    'cos β = h/l',
-    'k = 1/cos β = l/h',
-    'β angle of the leg from the vertical, l length of the leg, h height of the hook above the lifting points, k tension factor',
+  formula: ['cos β = h/l', 'k = 1/cos β = l/h'],
+  symbols: [
+    {symbol: 'β', meaning: 'angle of the leg from the vertical'},
+    {symbol: 'l', meaning: 'length of the leg'},
+    {symbol: 'h', meaning: 'height of the hook above the lifting points'},
+    {symbol: 'k', meaning: 'tension factor'},
   ],
   sources: [
     {

@@ -26,7 +26,11 @@ export const slingLimitNote: CalculationNote = {
     '1 leg: f = 1 straight, 0.8 choked, 2 as a basket with upright sides',
     '2 legs: f = 1.4 up to 45° from the vertical, 1 up to 60°',
     '3 and 4 legs: f = 2.1 up to 45°, 1.5 up to 60° where all legs carry; else as 2 legs',
-    'WLL working load limit of the sling, WLL1 the same of one leg, f mode factor',
+  ],
+  symbols: [
+    {symbol: 'WLL', meaning: 'working load limit of the sling'},
+    {symbol: 'WLL1', meaning: 'working load limit of one leg'},
+    {symbol: 'f', meaning: 'mode factor'},
   ],
   sources: [
     {

@@ -27,10 +27,14 @@ export const slingTensionNote: CalculationNote = {
   name: 'sling-tension',
   words:
     'tension of one leg: the weight is shared by the legs that count, and a leg that stands off the vertical pulls more; of three or four legs of a rigid load two count',
-  formula: [
-    'T = W/(n·cos β)',
-    'm leg = T/g',
-    'T tension of one leg, W = m·g weight of the load, m mass of the load, g = 9.80665 m/s², n legs that count, β angle of a leg from the vertical, m leg the tension as a mass',
+  formula: ['T = W/(n·cos β)', 'm leg = T/g'],
+  symbols: [
+    {symbol: 'T', meaning: 'tension of one leg'},
+    {symbol: 'W', meaning: 'weight of the load, mass times g'},
+    {symbol: 'g', meaning: 'standard gravity, 9.80665 m/s²'},
+    {symbol: 'n', meaning: 'legs that count'},
+    {symbol: 'β', meaning: 'angle of a leg from the vertical'},
+    {symbol: 'm leg', meaning: 'the tension as a mass'},
   ],
   sources: [
     {

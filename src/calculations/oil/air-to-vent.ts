@@ -5,7 +5,12 @@ import {refuseBelowZero, refuseUnlessAboveZero} from '../refuse-inputs.ts'
 export const airToVentNote: CalculationNote = {
   name: 'air-to-vent',
   words: 'air that is still in a pump when less oil was filled than it holds',
-  formula: ['V air = V total − V filled', 'V total oil content of the pump, V filled oil filled so far'],
+  formula: ['V air = V total − V filled'],
+  symbols: [
+    {symbol: 'V air', meaning: 'air that is still to be vented'},
+    {symbol: 'V total', meaning: 'oil content of the pump'},
+    {symbol: 'V filled', meaning: 'oil filled so far'},
+  ],
   sources: [
     {
       title:

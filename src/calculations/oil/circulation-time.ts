@@ -13,9 +13,12 @@ export const circulationTimeNote: CalculationNote = {
   name: 'circulation-time',
   words:
     'time in which the oil of a pump is changed so many times while it is flushed and vented at low pressure',
-  formula: [
-    't = n·V/Q',
-    't time, n changes of the volume, V oil content of the pump, Q flow of the oil through it',
+  formula: ['t = n·V/Q'],
+  symbols: [
+    {symbol: 't', meaning: 'time'},
+    {symbol: 'n', meaning: 'changes of the volume'},
+    {symbol: 'V', meaning: 'oil content of the pump'},
+    {symbol: 'Q', meaning: 'flow of the oil through it'},
   ],
   sources: [
     {

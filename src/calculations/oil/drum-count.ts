@@ -15,11 +15,10 @@ export interface DrumCount {
 export const drumCountNote: CalculationNote = {
   name: 'drum-count',
   words: 'whole drums that a volume of oil needs, and the room that is left in the last one',
-  formula: [
-    'fills = V/V drum',
-    'drums = fills rounded up to a whole number',
-    'rest = drums·V drum − V',
-    'V volume of oil, V drum volume of one drum',
+  formula: ['fills = V/V drum', 'drums = fills rounded up to a whole number', 'rest = drums·V drum − V'],
+  symbols: [
+    {symbol: 'V', meaning: 'volume of oil'},
+    {symbol: 'V drum', meaning: 'volume of one drum'},
   ],
   sources: [{title: 'arithmetic', edition: 'none', howKnown: 'computed', status: 'current'}],
   validFor: 'drums of one size, filled to their stated volume',

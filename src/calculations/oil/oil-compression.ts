@@ -12,9 +12,12 @@ export interface OilCompression {
 export const oilCompressionNote: CalculationNote = {
   name: 'oil-compression',
   words: 'volume by which oil shrinks under pressure, and so what springs back when the pressure is let off',
-  formula: [
-    'ΔV/V = −Δp/K',
-    'V volume, Δp rise of the pressure, K bulk modulus of the oil, ΔV change of the volume',
+  formula: ['ΔV/V = −Δp/K'],
+  symbols: [
+    {symbol: 'V', meaning: 'volume'},
+    {symbol: 'ΔV', meaning: 'change of the volume'},
+    {symbol: 'Δp', meaning: 'rise of the pressure'},
+    {symbol: 'K', meaning: 'bulk modulus of the oil'},
   ],
   sources: [
     {

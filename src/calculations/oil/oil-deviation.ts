@@ -6,9 +6,10 @@ export const oilDeviationNote: CalculationNote = {
   name: 'oil-deviation',
   words:
     'how far a drained or filled volume lies from the computed content; much more drained than computed means that an isolating valve leaks, much less that oil is left',
-  formula: [
-    'deviation = V measured/V expected − 1',
-    'V measured volume drained or filled, V expected computed content',
+  formula: ['deviation = V measured/V expected − 1'],
+  symbols: [
+    {symbol: 'V measured', meaning: 'volume drained or filled'},
+    {symbol: 'V expected', meaning: 'computed content'},
   ],
   sources: [
     {title: 'common practice, no source', edition: 'none', howKnown: 'common-practice', status: 'unknown'},

@@ -13,10 +13,13 @@ export interface OilExpansion {
 export const oilExpansionNote: CalculationNote = {
   name: 'oil-expansion',
   words: 'volume by which oil grows when it warms and nothing holds it',
-  formula: [
-    'ΔV = V·α·ΔT',
-    'V after = V + ΔV',
-    'V volume, α volume expansion of the oil, ΔT rise of the temperature, ΔV growth of the volume',
+  formula: ['ΔV = V·α·ΔT', 'V after = V + ΔV'],
+  symbols: [
+    {symbol: 'V', meaning: 'volume'},
+    {symbol: 'ΔV', meaning: 'growth of the volume'},
+    {symbol: 'V after', meaning: 'volume when warm'},
+    {symbol: 'α', meaning: 'volume expansion of the oil'},
+    {symbol: 'ΔT', meaning: 'rise of the temperature'},
   ],
   sources: [
     {

@@ -28,11 +28,15 @@ export const oilVolumeNote: CalculationNote = {
   name: 'oil-volume',
   words:
     'oil in pipes, in annuli between two pipes and in casings of stated volume, part by part, and the sum',
-  formula: [
-    'V pipe = π/4·d²·L',
-    'V annulus = π/4·(D² − d²)·L',
-    'V = ΣV pipe + ΣV annulus + ΣV casing',
-    'V volume, d bore of the pipe or outside diameter of the inner pipe, D bore of the outer pipe, L length, Σ sum over all of a kind',
+  formula: ['V pipe = π/4·d²·L', 'V annulus = π/4·(D² − d²)·L', 'V = ΣV pipe + ΣV annulus + ΣV casing'],
+  symbols: [
+    {symbol: 'V', meaning: 'volume'},
+    {symbol: 'V pipe', meaning: 'volume of one bore'},
+    {symbol: 'V annulus', meaning: 'volume between two pipes'},
+    {symbol: 'V casing', meaning: 'volume of a casing'},
+    {symbol: 'd', meaning: 'bore of the pipe, or outside diameter of the inner pipe'},
+    {symbol: 'D', meaning: 'bore of the outer pipe'},
+    {symbol: 'L', meaning: 'length'},
   ],
   sources: [{title: 'geometry', edition: 'none', howKnown: 'computed', status: 'current'}],
   validFor: 'straight round pipes filled to the top',

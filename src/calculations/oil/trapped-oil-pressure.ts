@@ -14,9 +14,12 @@ export const trappedOilPressureNote: CalculationNote = {
   name: 'trapped-oil-pressure',
   words:
     'pressure by which oil shut in between closed valves rises when it warms: about 11 bar for each kelvin, so that a pipe in the sun bursts what it was isolated for',
-  formula: [
-    'Δp = K·α·ΔT',
-    'K bulk modulus of the oil, α volume expansion of the oil, ΔT rise of the temperature, Δp rise of the pressure',
+  formula: ['Δp = K·α·ΔT'],
+  symbols: [
+    {symbol: 'Δp', meaning: 'rise of the pressure'},
+    {symbol: 'K', meaning: 'bulk modulus of the oil'},
+    {symbol: 'α', meaning: 'volume expansion of the oil'},
+    {symbol: 'ΔT', meaning: 'rise of the temperature'},
   ],
   sources: [
     {

@@ -7,6 +7,7 @@ export const orderByDateNote: CalculationNote = {
   name: 'order-by-date',
   words: 'last day to order a part: the day it is needed less the lead time, a begun day counted whole',
   formula: ['order by = needed on − lead time in days, rounded up'],
+  symbols: [],
   sources: [{title: 'calendar', edition: 'none', howKnown: 'computed', status: 'current'}],
   validFor: 'dates from 1900 to 2199; lead times that include the way aboard',
 }

@@ -27,11 +27,12 @@ export const serviceIntervalNote: CalculationNote = {
   name: 'service-interval',
   words:
     'each hour uses up a share of the life that depends on the cargo; the shares add up, and the service is due when they make the whole',
-  formula: [
-    '1/L = Σ(w/Li)',
-    'used = Σ(h/Li)',
-    'left = (1 − used)·L',
-    'w share of the running time with one cargo, Li interval with that cargo alone, h hours run with it, L interval of the mix',
+  formula: ['1/L = Σ(w/Li)', 'used = Σ(h/Li)', 'left = (1 − used)·L'],
+  symbols: [
+    {symbol: 'L', meaning: 'interval of the mix'},
+    {symbol: 'Li', meaning: 'interval with one cargo alone'},
+    {symbol: 'w', meaning: 'share of the running time with that cargo'},
+    {symbol: 'h', meaning: 'hours run with that cargo'},
   ],
   sources: [
     {

@@ -25,7 +25,12 @@ export const sparesForServiceNote: CalculationNote = {
     'λ = Σ(hours ahead/mean life)',
     'P(k) = Σ from i = 0 to k of e^(−λ)·λ^i/i!',
     'stock = smallest k with P(k) ≥ service level',
-    'λ expected use, P(k) probability that at most k are used',
+  ],
+  symbols: [
+    {symbol: 'λ', meaning: 'expected use'},
+    {symbol: 'P(k)', meaning: 'probability that at most k are used'},
+    {symbol: 'k', meaning: 'number of spares'},
+    {symbol: 'i', meaning: 'number used, from 0 to k'},
   ],
   sources: [
     {

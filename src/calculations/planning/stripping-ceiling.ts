@@ -31,6 +31,11 @@ export const strippingCeilingNote: CalculationNote = {
     'built from 2007-01-01: 75 l for X, Y and Z',
     'tolerance of the water test: 50 l in the first two tiers, none in the third',
   ],
+  symbols: [
+    {symbol: 'X', meaning: 'category of the substance'},
+    {symbol: 'Y', meaning: 'category of the substance'},
+    {symbol: 'Z', meaning: 'category of the substance'},
+  ],
   sources: [
     {
       title:

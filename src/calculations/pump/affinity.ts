@@ -26,12 +26,19 @@ export interface ScaledPoint extends PumpPoint {
 export const affinityNote: CalculationNote = {
   name: 'affinity',
   words: 'flow, head and power of a pump at another speed, or with its impeller turned to another diameter',
-  formula: [
-    'r = n2/n1, or D2/D1',
-    'Q2 = Q1·r',
-    'H2 = H1·r²',
-    'P2 = P1·r³',
-    'r ratio, n speed, D diameter of the impeller, Q flow, H head, P power at the shaft, 1 before, 2 after',
+  formula: ['r = n2/n1, or D2/D1', 'Q2 = Q1·r', 'H2 = H1·r²', 'P2 = P1·r³'],
+  symbols: [
+    {symbol: 'r', meaning: 'ratio of the speeds, or of the diameters'},
+    {symbol: 'n1', meaning: 'speed before'},
+    {symbol: 'n2', meaning: 'speed after'},
+    {symbol: 'D1', meaning: 'diameter of the impeller before'},
+    {symbol: 'D2', meaning: 'diameter of the impeller after'},
+    {symbol: 'Q1', meaning: 'flow before'},
+    {symbol: 'Q2', meaning: 'flow after'},
+    {symbol: 'H1', meaning: 'head before'},
+    {symbol: 'H2', meaning: 'head after'},
+    {symbol: 'P1', meaning: 'power at the shaft before'},
+    {symbol: 'P2', meaning: 'power at the shaft after'},
   ],
   sources: [
     {

@@ -5,9 +5,12 @@ import {refuseUnlessAboveZero} from '../refuse-inputs.ts'
 export const flowFromUllageNote: CalculationNote = {
   name: 'flow-from-ullage',
   words: 'mean flow of a pump from the volumes that the ullage table gives at the start and at the end',
-  formula: [
-    'Q = (V start − V end)/t',
-    'Q mean flow, V start and V end volume in the tank by the ullage table, t time between the two readings',
+  formula: ['Q = (V start − V end)/t'],
+  symbols: [
+    {symbol: 'Q', meaning: 'mean flow'},
+    {symbol: 'V start', meaning: 'volume in the tank at the first reading, by the ullage table'},
+    {symbol: 'V end', meaning: 'volume in the tank at the second reading'},
+    {symbol: 't', meaning: 'time between the two readings'},
   ],
   sources: [{title: 'definition of a mean flow', edition: 'none', howKnown: 'computed', status: 'current'}],
   validFor: 'a tank that only this pump empties, read at the same trim and list',

@@ -5,7 +5,12 @@ import {refuseBelowZero, refuseUnlessAboveZero} from '../refuse-inputs.ts'
 export const flowVelocityNote: CalculationNote = {
   name: 'flow-velocity',
   words: 'mean velocity of a flow in a round pipe',
-  formula: ['v = 4·Q/(π·d²)', 'v mean velocity, Q flow, d bore of the pipe'],
+  formula: ['v = 4·Q/(π·d²)'],
+  symbols: [
+    {symbol: 'v', meaning: 'mean velocity'},
+    {symbol: 'Q', meaning: 'flow'},
+    {symbol: 'd', meaning: 'bore of the pipe'},
+  ],
   sources: [{title: 'geometry', edition: 'none', howKnown: 'computed', status: 'current'}],
   validFor: 'round pipes that run full',
 }

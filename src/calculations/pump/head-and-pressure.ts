@@ -8,8 +8,13 @@ export const pressureFromHeadNote: CalculationNote = {
   words: 'pressure of a column of liquid of this height',
   formula: [
     'Δp = ρ·g·H',
-    'Δp pressure difference, ρ density of the liquid, g = 9.80665 m/s² standard acceleration of free fall, H head',
     'in bar and metres of water of 1000 kg/m³: Δp = H/10.197; with kgf/cm² the figure is 10.000, and a handbook that prints 10.2 for kg/cm² means bar',
+  ],
+  symbols: [
+    {symbol: 'Δp', meaning: 'pressure difference'},
+    {symbol: 'ρ', meaning: 'density of the liquid'},
+    {symbol: 'g', meaning: 'standard gravity, 9.80665 m/s²'},
+    {symbol: 'H', meaning: 'head'},
   ],
   sources: [
     {title: 'hydrostatics', edition: 'none', howKnown: 'computed', status: 'current'},
@@ -22,10 +27,7 @@ export const headFromPressureNote: CalculationNote = {
   ...pressureFromHeadNote,
   name: 'head-from-pressure',
   words: 'height of the column of liquid that gives this pressure',
-  formula: [
-    'H = Δp/(ρ·g)',
-    'H head, Δp pressure difference, ρ density of the liquid, g = 9.80665 m/s² standard acceleration of free fall',
-  ],
+  formula: ['H = Δp/(ρ·g)'],
 }
 
 /**

@@ -30,9 +30,16 @@ export const headFromGaugeNote: CalculationNote = {
   name: 'head-from-gauge',
   words:
     'head of a submerged pump from the gauge at deck: the pressure that the gauge shows above the tank, the height up to the gauge, the velocity there and the loss on the way',
-  formula: [
-    'H = (p gauge − p tank)/(ρ·g) + z + v²/(2·g) + h loss',
-    'H head, p gauge reading of the gauge, p tank pressure above the liquid, ρ density of the liquid, g = 9.80665 m/s² standard acceleration of free fall, z height of the gauge above the liquid, v velocity at the gauge, h loss loss in the riser as head',
+  formula: ['H = (p gauge − p tank)/(ρ·g) + z + v²/(2·g) + h loss'],
+  symbols: [
+    {symbol: 'H', meaning: 'head'},
+    {symbol: 'p gauge', meaning: 'reading of the gauge'},
+    {symbol: 'p tank', meaning: 'pressure above the liquid'},
+    {symbol: 'ρ', meaning: 'density of the liquid'},
+    {symbol: 'g', meaning: 'standard gravity, 9.80665 m/s²'},
+    {symbol: 'z', meaning: 'height of the gauge above the liquid'},
+    {symbol: 'v', meaning: 'velocity at the gauge'},
+    {symbol: 'h loss', meaning: 'loss in the riser as head'},
   ],
   sources: [
     {

@@ -17,8 +17,17 @@ export const pumpPowerNote: CalculationNote = {
   formula: [
     'P liquid = ρ·g·Q·H',
     'P shaft = P liquid/η',
-    'P power, ρ density of the liquid, g = 9.80665 m/s² standard acceleration of free fall, Q flow, H head, η efficiency of the pump',
     'in kW, m³/h and metres of a liquid of relative density d: P shaft = Q·H·d/(η·367.098)',
+  ],
+  symbols: [
+    {symbol: 'P liquid', meaning: 'power that the liquid takes up'},
+    {symbol: 'P shaft', meaning: 'power at the shaft'},
+    {symbol: 'ρ', meaning: 'density of the liquid'},
+    {symbol: 'g', meaning: 'standard gravity, 9.80665 m/s²'},
+    {symbol: 'Q', meaning: 'flow'},
+    {symbol: 'H', meaning: 'head'},
+    {symbol: 'η', meaning: 'efficiency of the pump'},
+    {symbol: 'd', meaning: 'relative density of the liquid'},
   ],
   sources: [
     {title: 'hydraulics', edition: 'none', howKnown: 'computed', status: 'current'},

@@ -40,7 +40,15 @@ export const testRunNote: CalculationNote = {
     'H scaled = H·(n curve/n)²',
     'share = H scaled/H curve at Q scaled',
     'between two points of the curve H curve changes with the square of the flow',
-    'Q measured flow, H measured head, n measured speed, n curve speed of the curve, H curve head of the curve',
+  ],
+  symbols: [
+    {symbol: 'Q', meaning: 'measured flow'},
+    {symbol: 'H', meaning: 'measured head'},
+    {symbol: 'n', meaning: 'measured speed'},
+    {symbol: 'Q scaled', meaning: 'flow at the speed of the curve'},
+    {symbol: 'H scaled', meaning: 'head at the speed of the curve'},
+    {symbol: 'n curve', meaning: 'speed of the curve'},
+    {symbol: 'H curve', meaning: 'head of the curve'},
   ],
   sources: [
     {

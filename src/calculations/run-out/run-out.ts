@@ -25,7 +25,17 @@ export const runOutNote: CalculationNote = {
     'e = √(a² + b²)',
     'phase = atan2(b, a), undefined where e is nothing beside TIR',
     'residual range = max − min of ri − r0 − a·cos θi − b·sin θi',
-    'TIR total indicator reading, ri reading at station i = 0 … n − 1, n count of stations, r0 mean, e eccentricity, θi angle of station i',
+  ],
+  symbols: [
+    {symbol: 'TIR', meaning: 'total indicator reading'},
+    {symbol: 'ri', meaning: 'reading at station i'},
+    {symbol: 'i', meaning: 'number of a station, from 0 to n − 1'},
+    {symbol: 'n', meaning: 'number of stations'},
+    {symbol: 'r0', meaning: 'mean of the readings'},
+    {symbol: 'a', meaning: 'part of the once-a-turn wave towards station 0'},
+    {symbol: 'b', meaning: 'part of that wave a quarter turn on'},
+    {symbol: 'θi', meaning: 'angle of station i'},
+    {symbol: 'e', meaning: 'eccentricity'},
   ],
   sources: [
     {

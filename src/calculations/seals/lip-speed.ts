@@ -4,7 +4,12 @@ import type {CalculationNote} from '../calculation-note.ts'
 export const lipSpeedNote: CalculationNote = {
   name: 'lip-speed',
   words: 'speed at which the surface of shaft or sleeve passes below the seal lip',
-  formula: ['v = π·d·n', 'v speed at the lip, d diameter below the lip, n turns in a unit of time'],
+  formula: ['v = π·d·n'],
+  symbols: [
+    {symbol: 'v', meaning: 'speed at the lip'},
+    {symbol: 'd', meaning: 'diameter below the lip'},
+    {symbol: 'n', meaning: 'turns in a unit of time'},
+  ],
   sources: [{title: 'geometry', edition: 'none', howKnown: 'computed', status: 'current'}],
   validFor: 'shafts and sleeves that turn at a steady speed',
 }

@@ -30,7 +30,16 @@ export const oRingGlandNote: CalculationNote = {
     'stretch = (dg − ID)/ID',
     'CS reduced = CS·√((ID + CS)/(dg + CS))',
     'fill = π·CS²·(ID + CS)/(4·w·h·(dg + h))',
-    'CS section of the ring, h depth of the gland, t and u their tolerances to either side, ID inside diameter of the ring, dg diameter of the groove ground, w width of the groove',
+  ],
+  symbols: [
+    {symbol: 'CS', meaning: 'section of the ring'},
+    {symbol: 'CS reduced', meaning: 'section of the stretched ring'},
+    {symbol: 'h', meaning: 'depth of the gland'},
+    {symbol: 't', meaning: 'tolerance of the section to either side'},
+    {symbol: 'u', meaning: 'tolerance of the depth to either side'},
+    {symbol: 'ID', meaning: 'inside diameter of the ring'},
+    {symbol: 'dg', meaning: 'diameter of the groove ground'},
+    {symbol: 'w', meaning: 'width of the groove'},
   ],
   sources: [
     {
@@ -106,7 +115,12 @@ export function oRingSqueezeLimits(
 export const oRingDepthNote: CalculationNote = {
   name: 'o-ring-depth',
   words: 'depth of the gland that squeezes an O-ring by a stated share of its section',
-  formula: ['h = CS·(1 − s)', 'h depth of the gland, CS section of the ring, s squeeze'],
+  formula: ['h = CS·(1 − s)'],
+  symbols: [
+    {symbol: 'h', meaning: 'depth of the gland'},
+    {symbol: 'CS', meaning: 'section of the ring'},
+    {symbol: 's', meaning: 'squeeze'},
+  ],
   sources: [
     {
       title: 'example of a groove depth, trade page on O-rings',

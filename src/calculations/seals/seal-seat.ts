@@ -24,7 +24,12 @@ export const sealSeatNote: CalculationNote = {
     'elastomer lip: Ra 0.2 to 0.8 µm; PTFE lip: Ra 0.1 to 0.4 µm',
     'hardness at least 45 HRC, at least 55 HRC where v > 4 m/s',
     'run-out at the lip at most 0.10 mm; worn groove at most 0.05 mm',
-    'Ra mean roughness, v speed at the lip',
+  ],
+  symbols: [
+    {symbol: 'Ra', meaning: 'mean roughness'},
+    {symbol: 'v', meaning: 'speed at the lip'},
+    {symbol: 'HRC', meaning: 'hardness by Rockwell, scale C'},
+    {symbol: 'PTFE', meaning: 'polytetrafluoroethylene'},
   ],
   sources: [
     {

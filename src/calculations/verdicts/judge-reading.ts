@@ -51,8 +51,8 @@ export const judgeReadingNote: CalculationNote = {
     'room < 0: RENEW or STOP, as the limit says',
     'room = 0 or room < u: WATCH; a limit that holds the uncertainty already: u = 0',
     'otherwise: WITHIN LIMITS',
-    'u uncertainty of the instrument',
   ],
+  symbols: [{symbol: 'u', meaning: 'uncertainty of the instrument'}],
   sources: [
     {
       title: 'rule of the house for readings',
