@@ -1,4 +1,4 @@
-import type {ComputedValue} from '../handbook-model/computed.ts'
+import {type ComputedValue, notKnownWords} from '../handbook-model/computed.ts'
 import type {CargoLine, EntryLimitLine, FigureCell} from '../handbook-model/pages.ts'
 import type {Cargo} from '../handbook-model/vessel-content.ts'
 import {found, type PumpDesk, printedValue, pumpValue} from './desk.ts'
@@ -36,7 +36,7 @@ export function cargoLines(desk: PumpDesk): readonly CargoLine[] {
 
 function figureCell(value: ComputedValue, desk: PumpDesk): FigureCell {
   const {result} = value
-  const text = printedValue(value)
+  const text = result.kind === 'known' ? printedValue(value) : wordsEn.notKnownCell
   return {
     text,
     because: result.kind === 'known' ? (value.condition ?? '') : '',
@@ -51,7 +51,7 @@ export function missingInCargoes(desk: PumpDesk): string {
     const {result} = pumpValue(desk, id)
     return result.kind === 'not-known' ? result.missing : []
   })
-  return missing.length === 0 ? '' : wordsEn.missing([...new Set(missing)])
+  return missing.length === 0 ? '' : `${notKnownWords}, ${wordsEn.missing([...new Set(missing)])}`
 }
 
 function hazardsOf(cargo: Cargo): readonly string[] {

@@ -106,6 +106,8 @@ export const wordsEn = {
   factIsKnown: (fact: string): string => `${fact} is known`,
   notSo: (condition: string): string => `it is not so that ${condition}`,
   joints: {and: ' and ', or: ' or '},
+  /** In a narrow cell; the whole words stand below the table. */
+  notKnownCell: 'NOT KNOWN',
   noSafeWindow: 'NO SAFE WINDOW: do not lift by pressure, ask the office',
   cargoHazards: {flammable: 'flammable', waterReactive: 'reacts with water', toxic: 'toxic'},
   missing: (what: readonly string[]): string => `missing: ${what.join('; ')}`,
