@@ -1,5 +1,6 @@
 import {readdirSync, readFileSync} from 'node:fs'
 import {fileURLToPath} from 'node:url'
+import {VFile} from 'vfile'
 import {describe, expect, test} from 'vitest'
 import {parse} from 'yaml'
 import {checkContent} from '../../src/check/check-content.ts'
@@ -14,10 +15,14 @@ const cautions = readdirSync(`${folder}/cautions`).map((name) => name.replace('.
 const classOf = (caution: string): string =>
   parse(readFileSync(`${folder}/cautions/${caution}.yaml`, 'utf8'))['hazard-class']
 
+const readFiles: ContentFiles = new Map()
+const sources = await readSources(folder, readFiles)
+
 /** Errors of the demonstration with the uses of one caution or of one restoration taken out. */
-async function errorsWithout(taken: RegExp): Promise<readonly string[]> {
-  const files: ContentFiles = new Map()
-  const sources = await readSources(folder, files)
+function errorsWithout(taken: RegExp): readonly string[] {
+  const files: ContentFiles = new Map(
+    [...readFiles].map(([path, file]) => [path, new VFile({path, value: file.value})]),
+  )
   const markdown = new Map(
     [...sources.markdown].map(([path, source]) => [path, withoutLines(source, taken)] as const),
   )
@@ -86,10 +91,10 @@ describe('a caution that is taken out of the content', () => {
     expect(used.length).toBeGreaterThan(cautions.length * 0.8)
   })
 
-  test.each(used)('%s: the check names every step that it guarded, and its hazard class', async (caution) => {
+  test.each(used)('%s: the check names every step that it guarded, and its hazard class', (caution) => {
     const guarded = guardedAlone(caution)
     expect(guarded.length).toBeGreaterThan(0)
-    const errors = await errorsWithout(new RegExp(`^caution .*"ref":"${caution}"`, 'u'))
+    const errors = errorsWithout(new RegExp(`^caution .*"ref":"${caution}"`, 'u'))
     for (const step of guarded) {
       expect(
         errors.some((line) => line.includes(`step \`${step}\``) && line.includes(classOf(caution))),
@@ -117,8 +122,8 @@ describe('a restoration that is taken out of the content', () => {
     ),
   )
 
-  test.each([...roles])('%s: the check names the isolation', async (role) => {
-    const errors = await errorsWithout(new RegExp(`^restore .*"role":"${role}"`, 'u'))
+  test.each([...roles])('%s: the check names the isolation', (role) => {
+    const errors = errorsWithout(new RegExp(`^restore .*"role":"${role}"`, 'u'))
     expect(errors.some((line) => line.startsWith(`Unexpected isolation of \`${role}\` in step`))).toBe(true)
   })
 })
