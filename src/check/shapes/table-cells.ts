@@ -6,10 +6,12 @@ import type {RuleId} from '../../messages/severities.ts'
 import {parseQuantity} from '../../quantities/parse-quantity.ts'
 import type {Quantity, QuantityKind} from '../../quantities/quantity.ts'
 import {expectedWord} from '../nearest-word.ts'
+import {faultOfId} from './placed-shape.ts'
 
 /** A row whose cells are asked for by column; a cell that does not fit adds a message and spoils the row. */
 export interface Cells {
   text(column: string): string
+  id(column: string): string | undefined
   oneOf<const W extends string>(column: string, words: readonly W[]): W | undefined
   yesNo(column: string): boolean
   quantity<K extends QuantityKind>(column: string, kind: K): Quantity<K> | undefined
@@ -76,6 +78,12 @@ export function cellsOf({csv, cells, origin, units}: RowSource, files: ContentFi
   return {
     place: cells[0]?.place ?? csv.place,
     text: (column) => cell(column).text,
+    id: (column) => {
+      const {text, place} = cell(column)
+      const fault = faultOfId(text)
+      if (fault) addMessage(files, place, 'no-bad-id', fault, {note: 'Write it like `assembly-paste`'})
+      return fault ? undefined : text
+    },
     oneOf,
     yesNo: (column) => oneOf(column, ['yes', 'no']) === 'yes',
     datum,

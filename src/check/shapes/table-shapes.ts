@@ -15,6 +15,7 @@ import {addMessage, type ContentFiles} from '../../messages/add-message.ts'
 import type {Place} from '../../messages/place.ts'
 import {expectedWord} from '../nearest-word.ts'
 import {type Cells, cellsOf, unitsOf} from './table-cells.ts'
+import {refuseOverlaps} from './table-ranges.ts'
 
 /** The tables that there are, each with the columns that tell its rows apart. */
 export const keyColumns = {
@@ -45,17 +46,25 @@ export function checkTables(sources: ContentSources, files: ContentFiles, nothin
     threads: read('threads', ['size', 'diameter', 'pitch'], threadRow),
     boltHeads: read('bolt-heads', ['size', 'head', 'bearing-diameter', 'wrench'], boltHeadRow),
     clearanceHoles: read('clearance-holes', ['size', 'fine', 'medium', 'coarse'], clearanceHoleRow),
-    propertyClasses: read(
-      'property-classes',
-      ['class', 'above-diameter', 'up-to-diameter', 'yield', 'tensile'],
-      propertyClassRow,
+    propertyClasses: refuseOverlaps(
+      read(
+        'property-classes',
+        ['class', 'above-diameter', 'up-to-diameter', 'yield', 'tensile'],
+        propertyClassRow,
+      ),
+      (row) => ({of: row.id, from: row.aboveDiameter, to: row.upToDiameter}),
+      files,
     ),
     friction: read(
       'friction',
       ['id', 'title', 'class', 'thread-friction', 'head-friction', 'source'],
       frictionRow,
     ),
-    runningClearances: read('running-clearances', ['from', 'below', 'clearance'], runningClearanceRow),
+    runningClearances: refuseOverlaps(
+      read('running-clearances', ['from', 'below', 'clearance'], runningClearanceRow),
+      (row) => ({of: '', from: row.fromDiameter, to: row.belowDiameter}),
+      files,
+    ),
     cargoes: read(
       'cargoes',
       [
@@ -243,11 +252,12 @@ function propertyClassRow(cells: Cells): PropertyClassRow | undefined {
 }
 
 function frictionRow(cells: Cells): FrictionRow | undefined {
+  const id = cells.id('id')
   const threadFriction = cells.quantity('thread-friction', 'ratio')
   const headFriction = cells.quantity('head-friction', 'ratio')
-  if (!threadFriction || !headFriction) return undefined
+  if (id === undefined || !threadFriction || !headFriction) return undefined
   return {
-    id: cells.text('id'),
+    id,
     title: cells.text('title'),
     frictionClass: cells.text('class'),
     threadFriction,
@@ -267,21 +277,20 @@ function runningClearanceRow(cells: Cells): RunningClearanceRow | undefined {
 }
 
 function cargoRow(cells: Cells): Cargo | undefined {
+  const id = cells.id('id')
   const density = cells.datum('density', 'density')
   const word = cells.oneOf('word', ['DANGER', 'WARNING'])
-  return (
-    density &&
-    word && {
-      id: cells.text('id'),
-      title: cells.text('title'),
-      density,
-      flammable: cells.yesNo('flammable'),
-      waterReactive: cells.yesNo('water-reactive'),
-      toxic: cells.yesNo('toxic'),
-      purgeMedium: cells.text('purge-medium'),
-      word,
-      protection: cells.text('protection'),
-      place: cells.place,
-    }
-  )
+  if (id === undefined || !density || !word) return undefined
+  return {
+    id,
+    title: cells.text('title'),
+    density,
+    flammable: cells.yesNo('flammable'),
+    waterReactive: cells.yesNo('water-reactive'),
+    toxic: cells.yesNo('toxic'),
+    purgeMedium: cells.text('purge-medium'),
+    word,
+    protection: cells.text('protection'),
+    place: cells.place,
+  }
 }

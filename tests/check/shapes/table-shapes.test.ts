@@ -126,6 +126,39 @@ describe('a table is refused with', () => {
       'tables/friction.csv:8:20 Unexpected thread-friction of `0`, expected more than zero no-impossible-value | Read the source of the table again',
     ],
     [
+      'a range that ends before it begins',
+      (texts) => texts.replace('tables/running-clearances.csv', '0,250,0.45', '250,250,0.45'),
+      'tables/running-clearances.csv:9:1 Unexpected range from `250 mm` to `250 mm`, expected one that ends above its beginning no-impossible-value | Read the source of the table again',
+    ],
+    [
+      'ranges that overlap, of which a reader could take either',
+      (texts) =>
+        texts.write(
+          'tables/running-clearances.csv',
+          `${texts.read('tables/running-clearances.csv')}200,300,0.5\n`,
+        ),
+      'tables/running-clearances.csv:10:1 Unexpected range from `200 mm` to `300 mm` that overlaps another, expected each diameter in one row no-impossible-value | Read the source of the table again | see tables/running-clearances.csv:9:1',
+    ],
+    [
+      'overlapping strengths of one class',
+      (texts) =>
+        texts.write(
+          'tables/property-classes.csv',
+          `${texts.read('tables/property-classes.csv')}A4-80,0.0,16,500,700\n8.8,0,16,640,800\n`,
+        ),
+      'tables/property-classes.csv:11:1 Unexpected range from `0 mm` to `16 mm` that overlaps another, expected each diameter in one row no-impossible-value | Read the source of the table again | see tables/property-classes.csv:10:1',
+    ],
+    [
+      'an id that is none',
+      (texts) =>
+        texts.replace(
+          'tables/friction.csv',
+          'paste,with paste',
+          'paste,with paste,B,0.10,0.12,rules\nPaste/2,with more',
+        ),
+      'tables/friction.csv:9:1 Unexpected id `Paste/2`, expected at most 40 small letters, digits and hyphens no-bad-id | Write it like `assembly-paste`',
+    ],
+    [
       'a head that is neither hexagon nor socket',
       (texts) => texts.replace('tables/bolt-heads.csv', 'M12,hexagon', 'M12,hexgon'),
       'tables/bolt-heads.csv:8:5 Unexpected `hexgon`, expected a word such as `hexagon` no-wrong-shape | Write one of hexagon, socket',
