@@ -2,13 +2,11 @@ import type {z} from 'zod'
 import type {Reference} from '../handbook-model/datum.ts'
 import type {Symptom} from '../handbook-model/office-content.ts'
 import type {ContentSources} from '../handbook-model/sources.ts'
-import type {Vessel} from '../handbook-model/vessel-content.ts'
 import {addMessage, type ContentFiles, stopsTheBuild} from '../messages/add-message.ts'
-import type {Place} from '../messages/place.ts'
 import {checkDesigns} from './check-designs.ts'
 import {parseCondition} from './conditions/parse-condition.ts'
 import type {ContentData} from './content-data.ts'
-import {byId, type Identified, refersTo} from './identity.ts'
+import {byId, type Identified, nameFits, refersTo} from './identity.ts'
 import {faultyFiles, knownIds} from './known-ids.ts'
 import {checkShape} from './shapes/check-shape.ts'
 import {designShape} from './shapes/design-shape.ts'
@@ -25,9 +23,8 @@ import {
 } from './shapes/library-shapes.ts'
 import {officeShape} from './shapes/office-shape.ts'
 import {checkTables, keyColumns} from './shapes/table-shapes.ts'
-import {vesselShape} from './shapes/vessel-shape.ts'
 import {sourceReferences} from './source-references.ts'
-import {noUnusualVesselValue} from './usual-windows.ts'
+import {vesselsOf} from './vessels-of.ts'
 
 /** Checks shapes, identity and references of the YAML and CSV content; every fault is a message. */
 export function checkContentData(sources: ContentSources, files: ContentFiles): ContentData {
@@ -68,7 +65,7 @@ export function checkContentData(sources: ContentSources, files: ContentFiles): 
   const shaped = {
     office: one('office.yaml', officeShape),
     sources: byId(one('sources.yaml', sourcesShape)?.sources ?? [], files),
-    vessels: byId(checkVessels(sources, files, nothing), files),
+    vessels: byId(vesselsOf(sources, files, nothing), files),
     designs: many('designs', designShape),
     cautions: many('cautions', cautionShape),
     jobs: many('jobs', jobShape),
@@ -113,95 +110,8 @@ function isNothing({yaml, csv, markdown}: ContentSources): boolean {
   return yaml.size + csv.size + markdown.size === 0
 }
 
-function checkVessels(sources: ContentSources, files: ContentFiles, nothing: boolean): readonly Vessel[] {
-  const serials = new Map<string, Place>()
-  const paths = [...sources.yaml.keys()].filter((path) => /^vessels\/[^/]+\/vessel\.yaml$/u.test(path))
-  if (paths.length === 0 && !nothing) {
-    addMessage(
-      files,
-      {path: 'vessels', line: 1, column: 1},
-      'no-missing-content',
-      'Unexpected content without a vessel, expected `vessels/<id>/vessel.yaml`',
-      {note: 'Write the file of at least one vessel'},
-    )
-  }
-  return paths.flatMap((path) => {
-    const node = sources.yaml.get(path)
-    const vessel = node && checkShape(node, vesselShape, files)
-    if (!vessel) return []
-    nameFits(vessel, `vessels/${vessel.id}/vessel.yaml`, files)
-    if (vessel.positions.length === 0) {
-      addMessage(
-        files,
-        vessel.place,
-        'no-empty-vessel',
-        `Unexpected vessel \`${vessel.id}\` without a pump, expected at least one entry under \`positions\``,
-        {note: 'List the pump positions of the vessel'},
-      )
-    }
-    const tanks = byId(vessel.tanks, files)
-    byId(vessel.positions, files)
-    checkTags(vessel, files)
-    for (const position of vessel.positions) refersTo(position.tank, tanks, 'tank of this vessel', files)
-    refuseSecondSerials(vessel, serials, files)
-    noUnusualVesselValue(vessel, files)
-    return [vessel]
-  })
-}
-
-function checkTags(vessel: Vessel, files: ContentFiles): void {
-  for (const tagged of [vessel.tanks, vessel.positions]) {
-    const first = new Map<string, Place>()
-    for (const {tag, place} of tagged) {
-      const cause = first.get(tag)
-      if (cause)
-        addMessage(
-          files,
-          place,
-          'no-duplicate-id',
-          `Unexpected second tag \`${tag}\`, expected each tag once`,
-          {
-            cause,
-            note: 'Read the plates again: the tag is the largest thing on every sheet',
-          },
-        )
-      else first.set(tag, place)
-    }
-  }
-}
-
-/** No two things in the fleet carry one serial number: what is found on a nameplate tells one pump from another. */
-function refuseSecondSerials(vessel: Vessel, serials: Map<string, Place>, files: ContentFiles): void {
-  for (const position of vessel.positions) {
-    const plates = [{kind: 'pump', serial: position.serial, place: position.place}, ...position.components]
-    for (const {kind, serial, place} of plates) {
-      const first = serials.get(`${kind} ${serial}`)
-      if (first)
-        addMessage(
-          files,
-          place,
-          'no-duplicate-id',
-          `Unexpected second ${kind} with serial \`${serial}\`, expected each serial once`,
-          {cause: first, note: 'Read the nameplates again'},
-        )
-      else serials.set(`${kind} ${serial}`, place)
-    }
-  }
-}
-
-function nameFits(item: Identified, path: string, files: ContentFiles): void {
-  if (item.place.path === path) return
-  addMessage(
-    files,
-    item.place,
-    'no-bad-id',
-    `Unexpected id \`${item.id}\` in this file, expected the file to be \`${path}\``,
-    {note: 'Make the id and the name of the file equal'},
-  )
-}
-
 const knownFile =
-  /^(office|sources|terms|tools|parts|symptoms|failures|exceptions|approvals|changes)\.yaml$|^(cautions|designs|jobs)\/[^/]+\.yaml$|^vessels\/[^/]+\/(vessel\.yaml|history\/[^/]+\.yaml)$/u
+  /^(office|sources|terms|tools|parts|symptoms|failures|exceptions)\.yaml$|^(cautions|designs|jobs)\/[^/]+\.yaml$|^vessels\/[^/]+\/vessel\.yaml$/u
 
 function refuseStrayFiles(sources: ContentSources, files: ContentFiles): void {
   const tables = Object.keys(keyColumns).map((name) => `tables/${name}.csv`)

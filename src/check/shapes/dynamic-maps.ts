@@ -1,7 +1,8 @@
 import {z} from 'zod'
 import type {Component, FactValue} from '../../handbook-model/vessel-content.ts'
-import {refuse} from './placed-shape.ts'
-import {isPlainMap, isPlainScalar, type PlainMap, placeKey} from './plain-tree.ts'
+import {expectedWord} from '../nearest-word.ts'
+import {refuse, text} from './placed-shape.ts'
+import {isPlainMap, isPlainScalar, type PlainMap, placeKey, placeOfPlain} from './plain-tree.ts'
 
 /** A map whose keys are words of the content, handed over with the place of each key. */
 export const openMap = z.custom<PlainMap>(isPlainMap, {error: 'a map'})
@@ -28,9 +29,10 @@ export const factValues = openMap.transform((map, context): readonly FactValue[]
           note: `Write \`${key}:\` and the value`,
         },
       )
-    else if (isPlainScalar(reason) && reason.text.trim() !== '')
-      values.push({fact, value: undefined, reason: reason.text, place})
-    else
+    else if (isPlainScalar(reason) && reason.text.trim() !== '') {
+      if (isPlainMap(value)) refuseOthers(value, ['value', 'reason'], context)
+      values.push({fact, value: undefined, reason: reason.text.trim(), place})
+    } else
       refuse(
         context,
         `Unexpected fact \`${key}\` that is not known without a reason, expected \`{value: not known, reason: …}\``,
@@ -40,6 +42,17 @@ export const factValues = openMap.transform((map, context): readonly FactValue[]
   return values
 })
 
+function refuseOthers(map: PlainMap, known: readonly string[], context: z.core.$RefinementCtx): void {
+  for (const [key, place] of map[placeKey].keys) {
+    if (known.includes(key)) continue
+    refuse(context, `Unexpected key \`${key}\`, ${expectedWord(key, known, 'a key')}`, {
+      ruleId: 'no-unknown-key',
+      place,
+      note: `The keys here are ${known.join(', ')}`,
+    })
+  }
+}
+
 const componentKinds = ['head', 'motor', 'sleeve', 'stack'] as const
 
 /** `components: {head: 22-0417, …}`: serial numbers of what is fitted. */
@@ -47,9 +60,9 @@ export const components = openMap.transform((map, context): readonly Component[]
   const found: Component[] = []
   for (const [key, place] of map[placeKey].keys) {
     const kind = componentKinds.find((one) => one === key)
-    const serial = map[key]
-    if (kind && isPlainScalar(serial) && serial.text !== '')
-      found.push({kind, serial: serial.text, place: serial.place})
+    const serial = text.safeParse(map[key])
+    if (kind && serial.success)
+      found.push({kind, serial: serial.data, place: placeOfPlain(map[key]) ?? place})
     else
       refuse(
         context,

@@ -94,11 +94,16 @@ function fillRole(role: IsolationRole, tag: string): IsolationRole {
   const low = tag.toLowerCase().replace(/[^a-z0-9]+/gu, '-')
   return {
     ...role,
+    ...(role.noneBecause ? {noneBecause: fillAll(role.noneBecause)} : {}),
     points: role.points.map((one) => ({
       ...one,
       id: one.id.replaceAll('{tag}', low),
       tag: fill(one.tag),
+      medium: fillAll(one.medium),
+      normal: fillAll(one.normal),
+      isolated: fillAll(one.isolated),
       where: fillAll(one.where),
+      lock: fillAll(one.lock),
       proof: fillAll(one.proof),
       restoredWith: fillAll(one.restoredWith),
     })),

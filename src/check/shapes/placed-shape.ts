@@ -20,6 +20,7 @@ import {
   type PlainScalar,
   type PlainTree,
   placeKey,
+  placeOfPlain,
 } from './plain-tree.ts'
 
 /** What a shape adds to an issue of its own, so that the message gets the right rule, place and remedy. */
@@ -102,7 +103,11 @@ export const localised = z
           issue.code === 'custom' && factsOfIssue(issue)
             ? issue.message
             : 'Unexpected list or map, expected text',
-          factsOfIssue(issue) ?? {ruleId: 'no-wrong-shape', place: place ?? {path: '', line: 1, column: 1}},
+          factsOfIssue(issue) ?? {
+            ruleId: 'no-wrong-shape',
+            place: place ?? {path: '', line: 1, column: 1},
+            note: 'Write the text behind its language',
+          },
         )
       return [language, parsed.data ?? ''] as const
     })
@@ -222,6 +227,7 @@ export function quantity<K extends QuantityKind>(...kinds: readonly K[]) {
       }
       if (isPlainMap(value)) refuseStrangeKeys(value, context)
       if (scalar.text === 'not known') return notKnown(value, scalar, context)
+      refuseReason(value, context)
       return known(value, scalar, kinds, context)
     })
 }
@@ -237,6 +243,17 @@ function refuseStrangeKeys(value: Parameters<typeof isPlainMap>[0], context: Con
         note: `The keys here are ${known.join(', ')}`,
       })
   }
+}
+
+/** Words beside a known value that no page would print. */
+function refuseReason(value: unknown, context: Context): void {
+  const place = isPlainMap(value) ? value[placeKey].keys.get('reason') : undefined
+  if (place)
+    refuse(
+      context,
+      'Unexpected `reason` beside a value that is known, expected it beside `not known` alone',
+      {ruleId: 'no-unknown-key', place, note: 'Take the reason out, or put it into `where`'},
+    )
 }
 
 function notKnown<K extends QuantityKind>(value: unknown, scalar: PlainScalar, context: Context): Datum<K> {
@@ -368,16 +385,7 @@ function locatedIssues(
   }
   const facts = factsOfIssue(issue)
   if (facts) return [custom(issue.message, facts)]
-  if (issue.code === 'invalid_union') {
-    const inner = issue.errors.flat().find((one) => factsOfIssue(one))
-    const innerFacts = inner ? factsOfIssue(inner) : undefined
-    if (inner && innerFacts) return [custom(inner.message, innerFacts)]
-  }
-  const expected =
-    issue.code === 'custom' || issue.code === 'invalid_union' || issue.message.length < 30
-      ? issue.message
-      : 'a list'
-  return [misfit(issue.path, map, expected.replace(/^Invalid input.*/u, 'a list'), custom)]
+  return [misfit(issue.path, map, issue.message, custom)]
 }
 
 function misfit(
@@ -402,8 +410,7 @@ function misfit(
     } else if (Array.isArray(node) && typeof key === 'number') {
       node = node[key]
     }
-    if (isPlainScalar(node)) place = node.place
-    else if (isPlainMap(node)) place = node[placeKey].map
+    place = placeOfPlain(node) ?? place
   }
   const what = isPlainScalar(node) ? `text \`${node.text}\`` : Array.isArray(node) ? 'list' : 'map'
   return custom(`Unexpected ${what}, expected ${expected}`, {

@@ -4,6 +4,9 @@ import type {Place} from '../../messages/place.ts'
 /** Key under which a plain map keeps its own place and the places of its keys; no YAML key can collide with a symbol. */
 export const placeKey: unique symbol = Symbol('place')
 
+/** Key under which a plain list keeps its own place. */
+const listPlaceKey: unique symbol = Symbol('place of a list')
+
 /** Places of a map and of each of its keys. */
 export interface PlaceOfMap {
   readonly map: Place
@@ -41,7 +44,10 @@ function plain(
   doubled: {key: string; place: Place; first: Place}[],
 ): PlainTree {
   if (node.kind === 'scalar') return {...node, origin}
-  if (node.kind === 'list') return node.items.map((item) => plain(item, origin, doubled))
+  if (node.kind === 'list') {
+    const items = node.items.map((item) => plain(item, origin, doubled))
+    return Object.assign(items, {[listPlaceKey]: node.place})
+  }
   const own = node.entries.find((entry) => entry.key.text === 'origin')
   const below = own ? plain(own.value, undefined, doubled) : origin
   const keys = new Map<string, Place>()
@@ -72,4 +78,15 @@ export function isPlainScalar(value: unknown): value is PlainScalar {
 /** True for a map of the tree. */
 export function isPlainMap(value: unknown): value is PlainMap {
   return typeof value === 'object' && value !== null && placeKey in value
+}
+
+/** Where a leaf, list or map of the tree stands; undefined for anything else. */
+export function placeOfPlain(value: unknown): Place | undefined {
+  if (isPlainScalar(value)) return value.place
+  if (isPlainMap(value)) return value[placeKey].map
+  return isPlainList(value) ? value[listPlaceKey] : undefined
+}
+
+function isPlainList(value: unknown): value is readonly PlainTree[] & {readonly [listPlaceKey]: Place} {
+  return Array.isArray(value) && listPlaceKey in value
 }

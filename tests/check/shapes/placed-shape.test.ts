@@ -65,9 +65,9 @@ describe('a text', () => {
 
   test('is no list and no map', () => {
     const line = (what: string) =>
-      `a.yaml:1:1 Unexpected ${what}, expected text no-wrong-shape | Write text here`
+      `a.yaml:1:4 Unexpected ${what}, expected text no-wrong-shape | Write text here`
     expect(shaped('a: [b]\n', shape).messages).toEqual([line('list')])
-    expect(shaped('a: {b: c}\n', shape).messages).toEqual([line('map').replace(':1:1', ':1:4')])
+    expect(shaped('a: {b: c}\n', shape).messages).toEqual([line('map')])
   })
 })
 
@@ -92,8 +92,11 @@ describe('a text by language', () => {
       'a: {en: "", no: x}',
       'a.yaml:1:9 Unexpected blank, expected a text no-wrong-shape | Write the text, or take the key out where it may be left out',
     ],
-    ['a: {en: [x]}', 'a.yaml:1:5 Unexpected list or map, expected text no-wrong-shape'],
-    ['a: [x]', 'a.yaml:1:1 Unexpected list, expected text no-wrong-shape | Write text here'],
+    [
+      'a: {en: [x]}',
+      'a.yaml:1:5 Unexpected list or map, expected text no-wrong-shape | Write the text behind its language',
+    ],
+    ['a: [x]', 'a.yaml:1:4 Unexpected list, expected text no-wrong-shape | Write text here'],
   ])('is refused as `%s`', (yaml, line) => {
     expect(shaped(yaml, shape).messages).toEqual([line])
   })
@@ -199,7 +202,7 @@ describe('a map of fields', () => {
   test('is told apart from texts and lists', () => {
     expect(shaped('title: t\npoints: x\ndeep: [y]\n', shape).messages).toEqual([
       'a.yaml:2:9 Unexpected text `x`, expected a list no-wrong-shape | Write a list here',
-      'a.yaml:3:1 Unexpected list, expected a map no-wrong-shape | Write a map here',
+      'a.yaml:3:7 Unexpected list, expected a map no-wrong-shape | Write a map here',
     ])
     const note = 'Write the fields of this kind of file, each as `key: value`'
     expect(shaped('- a\n', shape).messages).toEqual([
@@ -207,6 +210,13 @@ describe('a map of fields', () => {
     ])
     expect(shaped('a\n', shape).messages).toEqual([
       `a.yaml:1:1 Unexpected text \`a\`, expected a map no-wrong-shape | ${note}`,
+    ])
+  })
+
+  test('points at a list where it stands, deep in a long list too', () => {
+    expect(shaped('title: t\npoints:\n  - first-name: a\n  - - b\n  - [c]\n', shape).messages).toEqual([
+      'a.yaml:4:5 Unexpected list, expected a map no-wrong-shape | Write a map here',
+      'a.yaml:5:5 Unexpected list, expected a map no-wrong-shape | Write a map here',
     ])
   })
 

@@ -123,8 +123,12 @@ describe('a value', () => {
       'a.yaml:1:9 Unexpected map without `source`, expected `source:` with text no-missing-key | Add `source:`',
     ],
     [
+      'rating: {value: 4 bar(g), status: measured, source: record, reason: plate is worn}',
+      'a.yaml:1:61 Unexpected `reason` beside a value that is known, expected it beside `not known` alone no-unknown-key | Take the reason out, or put it into `where`',
+    ],
+    [
       'rating: [4 bar(g)]',
-      'a.yaml:1:1 Unexpected list, expected a value with its unit no-wrong-shape | Write a value with its unit here',
+      'a.yaml:1:9 Unexpected list, expected a value with its unit no-wrong-shape | Write a value with its unit here',
     ],
     [
       'other: x',

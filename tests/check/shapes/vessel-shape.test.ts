@@ -57,6 +57,33 @@ describe('a vessel file', () => {
     ])
   })
 
+  test('fills every word of a point and of a reason', () => {
+    const {vessel} = read((texts) => {
+      texts.replace(
+        path,
+        'medium: oil, kind: valve, normal: open, isolated: closed',
+        'medium: "oil {tag}", kind: valve, normal: "open {tag}", isolated: "closed {tag}"',
+      )
+      texts.replace(
+        path,
+        'lock: lock, proof: gauge, restored-with: opened',
+        'lock: "lock {tag}", proof: "gauge {tag}", restored-with: "opened {tag}"',
+      )
+      texts.replace(path, 'heating: {none: no coils}', 'heating: {none: "no coils at {tag}"}')
+    })
+    expect(JSON.stringify(vessel?.positions)).not.toContain('{tag}')
+    expect(vessel?.positions[0]?.isolation).toMatchObject([
+      {points: [{medium: {en: 'oil 1P'}, lock: {en: 'lock 1P'}, restoredWith: {en: 'opened 1P'}}]},
+      {noneBecause: {en: 'no coils at 1P'}},
+    ])
+  })
+
+  test('takes blanks around a serial number for none', () => {
+    expect(replacing('{head: H-2}', '{head: " H-2  b "}').vessel?.positions[1]?.components).toMatchObject([
+      {kind: 'head', serial: 'H-2 b'},
+    ])
+  })
+
   test('fills every language of the pattern, and makes an id of a tag with a blank', () => {
     const {vessel, messages} = read((texts) => {
       texts.replace(path, 'where: "deck at {tag}"', 'where: {en: "deck at {tag}", no: "dekk ved {tag}"}')
@@ -126,6 +153,30 @@ describe('a vessel file is refused with', () => {
       '{head: H-2}',
       '{head: ""}',
       '44:18 Unexpected component `head`, expected one of `head`, `motor`, `sleeve`, `stack` with a serial number no-unknown-key | Write the serial number from the nameplate behind the component',
+    ],
+    [
+      'a component whose serial number is a blank',
+      '{head: H-2}',
+      '{head: " "}',
+      '44:18 Unexpected component `head`, expected one of `head`, `motor`, `sleeve`, `stack` with a serial number no-unknown-key | Write the serial number from the nameplate behind the component',
+    ],
+    [
+      'a key beside the reason of a fact, which would be lost',
+      '{value: not known, reason: no record}',
+      '{value: not known, reason: no record, date: 2011-02-09}',
+      '46:55 Unexpected key `date`, expected one of `value`, `reason` no-unknown-key | The keys here are value, reason',
+    ],
+    [
+      'an isolation point whose id the tag makes too long',
+      'id: "{tag}-pressure"',
+      `id: "{tag}-${'p'.repeat(38)}"`,
+      `24:5 Unexpected id \`1p-${'p'.repeat(38)}\`, expected at most 40 small letters, digits and hyphens no-bad-id | Shorten the id of the isolation point or the tag`,
+    ],
+    [
+      'two isolation points of one id on one pump',
+      'heating: {none: no coils}',
+      'heating:\n    - {id: "{tag}-pressure", tag: "HI {tag}", medium: steam, kind: valve, normal: open, isolated: closed, where: deck, lock: lock, proof: gauge, restored-with: opened}',
+      '23:7 Unexpected second `1p-pressure`, expected each id once no-duplicate-id | Rename one of the two | see vessels/vessel-a/vessel.yaml:21:7',
     ],
     [
       'a fact not known without a reason',
