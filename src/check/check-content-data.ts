@@ -8,6 +8,8 @@ import {parseCondition} from './conditions/parse-condition.ts'
 import type {ContentData} from './content-data.ts'
 import {byId, type Identified, nameFits, refersTo} from './identity.ts'
 import {faultyFiles, knownIds} from './known-ids.ts'
+import {noServingHull} from './rules/no-serving-hull.ts'
+import {noUnlistedLanguage} from './rules/no-unlisted-language.ts'
 import {checkShape} from './shapes/check-shape.ts'
 import {designShape} from './shapes/design-shape.ts'
 import {
@@ -78,6 +80,10 @@ export function checkContentData(sources: ContentSources, files: ContentFiles): 
     tables,
   }
   refuseStrayFiles(sources, files)
+  if (shaped.office) {
+    noUnlistedLanguage(shaped.office, sources, files)
+    noServingHull(shaped.office, shaped.vessels.values(), sources, files)
+  }
   const data: ContentData = {...shaped, faulty: faultyFiles(files)}
   checkDesigns(data, tables, files)
   checkReferences(data, sources, files)

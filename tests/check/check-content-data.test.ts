@@ -236,6 +236,8 @@ describe('files at places that the content model does not know', () => {
     'tables/tread.csv',
     'vessels/vessel-a/spares.csv',
     'issues/a.yaml',
+    'approvals.yaml',
+    'vessels/vessel-a/history/a.yaml',
   ])('`%s` would silently be left out', (path) => {
     const text = path.endsWith('.csv') ? 'a\nb\n' : 'id: a\n'
     expect(checkAfter((texts) => texts.write(path, text)).messages).toEqual([

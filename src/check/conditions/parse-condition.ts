@@ -172,11 +172,14 @@ function parseValues(reader: Reader, placeAt: PlaceAt, fact: Token): Parsed {
   return take(reader, ')') ?? {kind: 'in', fact: fact.text, values, place: placeAt(fact.at)}
 }
 
-const kept = new Set(['and', 'or', 'not', 'in'])
+const joints: readonly string[] = ['and', 'or', 'not', 'in']
+
+/** Words that a condition reads as its own: no fact may be named so. */
+export const conditionWords: readonly string[] = [...joints, 'known']
 
 function word(reader: Reader, expected: string): Token | Fault {
   const token = reader.tokens[reader.next]
-  if (token && /^[a-z0-9]/iu.test(token.text) && !kept.has(token.text)) {
+  if (token && /^[a-z0-9]/iu.test(token.text) && !joints.includes(token.text)) {
     reader.next += 1
     return token
   }

@@ -1,6 +1,19 @@
 import type {z} from 'zod'
 import type {Office} from '../../handbook-model/office-content.ts'
-import {fields, identifier, list, localised, oneOf, quantity, text, yesNo} from './placed-shape.ts'
+import {conditionWords} from '../conditions/parse-condition.ts'
+import {
+  faultOfId,
+  fields,
+  identifier,
+  leaf,
+  list,
+  localised,
+  oneOf,
+  quantity,
+  refuse,
+  text,
+  yesNo,
+} from './placed-shape.ts'
 
 const person = fields({
   id: identifier,
@@ -36,8 +49,29 @@ const house = fields({
   'flush-changes': quantity('count'),
 })
 
+/** What a condition reads as a word of its own, and the facts that every pump has. */
+const keptWords: readonly string[] = [...conditionWords, 'design', 'vessel']
+
+const factName = leaf.transform((scalar, context) => {
+  const fault = keptWords.includes(scalar.text)
+    ? `Unexpected fact \`${scalar.text}\`, expected a name that is no word of conditions`
+    : faultOfId(scalar.text)
+  const note = keptWords.includes(scalar.text) ? 'Choose another name' : 'Write it like `backstop`'
+  return fault ? refuse(context, fault, {ruleId: 'no-bad-id', place: scalar.place, note}) : scalar.text
+})
+
+const language = leaf.transform((scalar, context) =>
+  /^[a-z]{2,3}$/u.test(scalar.text)
+    ? scalar.text
+    : refuse(context, `Unexpected language \`${scalar.text}\`, expected two or three small letters`, {
+        ruleId: 'no-bad-id',
+        place: scalar.place,
+        note: 'Write it like `en`',
+      }),
+)
+
 const fact = fields({
-  id: identifier,
+  id: factName,
   title: localised,
   scope: oneOf(['vessel', 'design', 'position']),
   values: list(fields({id: identifier, title: localised})),
@@ -47,7 +81,7 @@ const fact = fields({
 export const officeShape: z.ZodType<Office> = fields({
   issuer: localised,
   contact: list(text),
-  languages: list(identifier),
+  languages: list(language),
   demonstration: yesNo,
   'approver-role': localised,
   'owner-role': localised,

@@ -86,6 +86,7 @@ describe('a vessel file', () => {
 
   test('fills every language of the pattern, and makes an id of a tag with a blank', () => {
     const {vessel, messages} = read((texts) => {
+      texts.replace('office.yaml', 'languages: [en]', 'languages: [en, no]')
       texts.replace(path, 'where: "deck at {tag}"', 'where: {en: "deck at {tag}", no: "dekk ved {tag}"}')
       texts.replace(path, '    tag: 1P\n', '    tag: SLOP P\n')
     })
