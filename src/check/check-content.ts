@@ -8,7 +8,9 @@ import type {ContentData} from './content-data.ts'
 import {byId, refersTo} from './identity.ts'
 import {isWhole, knownIds} from './known-ids.ts'
 import {parseProcedure} from './procedures/parse-procedure.ts'
+import {pumpsOf} from './pump.ts'
 import {knownValueIds} from './rules/known-value-ids.ts'
+import {noAbsentReference} from './rules/no-absent-reference.ts'
 import {noFileReference} from './rules/no-file-reference.ts'
 import {noIncompleteCaution} from './rules/no-incomplete-caution.ts'
 import {noLongProcedure} from './rules/no-long-procedure.ts'
@@ -135,19 +137,15 @@ function checkVessels(
   facts: ReturnType<typeof factValuesOf>,
   files: ContentFiles,
 ): void {
-  const asFitted = new Set(
-    (data.office?.facts ?? []).filter((fact) => fact.scope === 'position').map((fact) => fact.id),
-  )
+  const officeRead = isWhole('office.yaml', data.faulty)
   for (const vessel of data.vessels.values()) {
     const stated = [vessel.facts, ...vessel.positions.map((position) => position.facts)]
-    if (isWhole('office.yaml', data.faulty))
-      for (const values of stated) noUndeclaredFactValue(values, facts, files)
-    for (const procedure of procedures.values()) {
-      noMissingIsolationPoint(procedure, vessel, files)
-      for (const position of vessel.positions) {
-        const design = data.designs.get(position.design.id)
-        if (design) noUnidentifiedFact(procedure, {vessel, position, design, asFitted}, files)
-      }
-    }
+    if (officeRead) for (const values of stated) noUndeclaredFactValue(values, facts, files)
+    for (const procedure of procedures.values()) noMissingIsolationPoint(procedure, vessel, files)
+  }
+  const pumps = pumpsOf(data)
+  for (const procedure of procedures.values()) {
+    for (const pump of pumps) noUnidentifiedFact(procedure, pump, files)
+    if (officeRead) noAbsentReference(procedure, pumps, files)
   }
 }

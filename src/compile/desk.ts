@@ -1,11 +1,11 @@
+import type {Facts} from '../conditions/decide-condition.ts'
+import {factsOfPosition} from '../conditions/facts-of-position.ts'
 import {type ComputedValue, notKnownWords, type PositionValues} from '../handbook-model/computed.ts'
 import type {Content} from '../handbook-model/content.ts'
 import type {Design} from '../handbook-model/design-content.ts'
 import type {PositionHead} from '../handbook-model/pages.ts'
 import type {Position, Tank, Vessel} from '../handbook-model/vessel-content.ts'
 import {printedText} from '../quantities/print-quantity.ts'
-import type {Facts} from './decide-condition.ts'
-import {factsOfPosition} from './facts-of-position.ts'
 
 /** One pump with everything that its pages are made from. */
 export interface PumpDesk {

@@ -1,5 +1,5 @@
+import {decideCondition} from '../conditions/decide-condition.ts'
 import type {Condition, WrittenCondition} from '../handbook-model/condition.ts'
-import {decideCondition} from './decide-condition.ts'
 import type {PumpDesk} from './desk.ts'
 import {wordsEn} from './words-en.ts'
 

@@ -1,6 +1,7 @@
-import type {Procedure, RichText, SectionItem, StepPart} from '../../handbook-model/procedure.ts'
+import type {Procedure, SectionItem, StepPart} from '../../handbook-model/procedure.ts'
 import {addMessage, type ContentFiles} from '../../messages/add-message.ts'
 import type {Place} from '../../messages/place.ts'
+import {designReferences} from './design-references.ts'
 
 /** Value groups that are the same on every pump of a ship. */
 const ofShip = ['house', 'supply', 'hydraulics']
@@ -28,10 +29,10 @@ export function noScopeMix(procedure: Procedure, files: ContentFiles): void {
       {note: 'Write `scope: position`, or take it out of this procedure'},
     )
   }
-  for (const [id, place] of valuesOf(procedure)) {
-    const [group = ''] = id.split('.')
-    if (scope === 'vessel' ? ofShip.includes(group) : !ofPump.includes(group)) continue
-    refuse(place, `value \`${id}\``)
+  for (const {kind, reference} of designReferences(procedure)) {
+    const [group = ''] = reference.id.split('.')
+    if (kind !== 'value' || (scope === 'vessel' ? ofShip.includes(group) : !ofPump.includes(group))) continue
+    refuse(reference.place, `value \`${reference.id}\``)
   }
   for (const part of partsOf(procedure)) {
     if (part.kind === 'isolate' || part.kind === 'restore')
@@ -50,31 +51,4 @@ function itemsOf(procedure: Procedure): readonly SectionItem[] {
 
 function partsOf(procedure: Procedure): readonly StepPart[] {
   return itemsOf(procedure).flatMap((item) => (item.kind === 'step' ? item.parts : []))
-}
-
-function valuesOf(procedure: Procedure): readonly (readonly [string, Place])[] {
-  const inText = (text: RichText): readonly (readonly [string, Place])[] =>
-    text.flatMap((inline) => {
-      if (inline.kind === 'value') return [[inline.value.id, inline.value.place] as const]
-      return inline.kind === 'strong' || inline.kind === 'emphasis' ? inText(inline.children) : []
-    })
-  const texts = [
-    ...procedure.purpose,
-    ...procedure.before,
-    ...procedure.after,
-    ...procedure.sections.flatMap((section) => section.intro),
-    ...itemsOf(procedure).flatMap((item) => (item.kind === 'step' ? [item.instruction] : item.text)),
-    ...partsOf(procedure).flatMap((part) =>
-      part.kind === 'note'
-        ? [part.text]
-        : part.kind === 'alternatives'
-          ? part.items.map((one) => one.text)
-          : [],
-    ),
-  ]
-  const plates = partsOf(procedure).flatMap((part) => {
-    if (part.kind === 'value') return [[part.value.id, part.place] as const]
-    return part.kind === 'wait' ? [[part.least.id, part.place] as const] : []
-  })
-  return [...texts.flatMap(inText), ...plates]
 }

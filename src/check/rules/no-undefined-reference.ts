@@ -4,6 +4,7 @@ import type {Procedure, RichText, Section, Step, StepPart} from '../../handbook-
 import {addMessage, type ContentFiles} from '../../messages/add-message.ts'
 import {refersTo} from '../identity.ts'
 import {type KnownIds, knownIds} from '../known-ids.ts'
+import {designReferences} from './design-references.ts'
 import {knownValueIds} from './known-value-ids.ts'
 
 /** Everything that a procedure may refer to by id. */
@@ -20,7 +21,7 @@ export interface Referable {
 }
 
 /**
- * Every id that a procedure refers to exists; values and limits exist on every design the procedure serves.
+ * Every id that a procedure refers to exists; values, limits and joints exist in some design.
  *
  * Accepted: `:value{ref=hub-bolts.torque}` with a joint `hub-bolts` in the design.
  * Rejected: `:value{ref=hub-bolt.torque}`.
@@ -28,15 +29,19 @@ export interface Referable {
 export function noUndefinedReference(procedure: Procedure, known: Referable, files: ContentFiles): void {
   const values = ofDesigns(known, (design) => [...knownValueIds(design)])
   const limits = ofDesigns(known, (design) => design.limits.map((one) => one.id))
-  const toValue = (reference: Reference): boolean => refersTo(reference, values, 'value', files)
+  const joints = ofDesigns(known, (design) => design.joints.map((one) => one.id))
+  for (const {kind, reference} of designReferences(procedure)) {
+    if (kind === 'value') refersTo(reference, values, 'value', files)
+    else if (kind === 'limit') refersTo(reference, limits, 'limit of the design', files)
+    else refersTo(reference, joints, 'joint', files)
+  }
   for (const {tool} of procedure.tools) refersTo(tool, known.tools, 'tool', files)
   for (const {part} of procedure.parts) refersTo(part, known.parts, 'part', files)
   const readText = (text: RichText): void => {
     for (const inline of text) {
-      if (inline.kind === 'value') toValue(inline.value)
-      else if (inline.kind === 'procedure') toProcedure(inline.procedure, procedure, known, files)
+      if (inline.kind === 'procedure') toProcedure(inline.procedure, procedure, known, files)
       else if (inline.kind === 'term') refersTo(inline.term, known.terms, 'term', files)
-      else if (inline.kind !== 'text') readText(inline.children)
+      else if (inline.kind === 'strong' || inline.kind === 'emphasis') readText(inline.children)
     }
   }
   for (const text of [...procedure.purpose, ...procedure.before, ...procedure.after]) readText(text)
@@ -51,7 +56,7 @@ export function noUndefinedReference(procedure: Procedure, known: Referable, fil
     for (const item of section.items) if (item.kind === 'hold-point') item.text.forEach(readText)
     for (const step of stepsOf(section)) {
       readText(step.instruction)
-      for (const part of step.parts) readPart(part, {known, limits, toValue, readText, files, procedure})
+      for (const part of step.parts) readPart(part, {known, readText, files, procedure})
     }
   }
 }
@@ -63,8 +68,6 @@ function ofDesigns(known: Referable, idsOf: (design: Design) => readonly string[
 
 interface PartDesk {
   readonly known: Referable
-  readonly limits: KnownIds
-  readonly toValue: (reference: Reference) => boolean
   readonly readText: (text: RichText) => void
   readonly files: ContentFiles
   readonly procedure: Procedure
@@ -72,29 +75,23 @@ interface PartDesk {
 
 function readPart(part: StepPart, desk: PartDesk): void {
   if (part.kind === 'note') desk.readText(part.text)
-  else if (part.kind === 'value') desk.toValue(part.value)
-  else if (part.kind === 'wait') desk.toValue(part.least)
   else if (part.kind === 'identify') refersTo(part.fact, desk.known.facts, 'fact', desk.files)
   else if (part.kind === 'alternatives') for (const item of part.items) desk.readText(item.text)
-  else if (part.kind === 'reading' || part.kind === 'derived') {
-    for (const limit of part.limits) refersTo(limit, desk.limits, 'limit of the design', desk.files)
-    if (part.kind === 'reading') refersTo(part.instrument, desk.known.tools, 'tool', desk.files)
-    else
-      for (const from of part.from)
-        refersTo(from, readingIds(desk.procedure), 'reading of this procedure', desk.files)
-  } else if (part.kind === 'figure') {
-    const [name, joint] = part.figure.split(':')
-    const joints = ofDesigns(desk.known, (design) => design.joints.map((one) => one.id))
-    if (name === 'tightening-order')
-      refersTo({id: joint ?? '', place: part.place}, joints, 'joint', desk.files)
-    else if (part.figure !== 'tank-plan')
-      refersTo(
-        {id: part.figure, place: part.place},
-        new Set(['tank-plan', 'tightening-order:<joint>']),
-        'figure',
-        desk.files,
-      )
-  }
+  else if (part.kind === 'reading') refersTo(part.instrument, desk.known.tools, 'tool', desk.files)
+  else if (part.kind === 'derived')
+    for (const from of part.from)
+      refersTo(from, readingIds(desk.procedure), 'reading of this procedure', desk.files)
+  else if (
+    part.kind === 'figure' &&
+    part.figure !== 'tank-plan' &&
+    !part.figure.startsWith('tightening-order:')
+  )
+    refersTo(
+      {id: part.figure, place: part.place},
+      new Set(['tank-plan', 'tightening-order:<joint>']),
+      'figure',
+      desk.files,
+    )
 }
 
 function toProcedure(

@@ -1,10 +1,11 @@
+import {decideCondition} from '../../conditions/decide-condition.ts'
 import type {Condition, WrittenCondition} from '../../handbook-model/condition.ts'
-import type {Design} from '../../handbook-model/design-content.ts'
 import type {FactDeclaration} from '../../handbook-model/office-content.ts'
 import type {Procedure, SectionItem} from '../../handbook-model/procedure.ts'
-import type {FactValue, Position, Vessel} from '../../handbook-model/vessel-content.ts'
+import type {FactValue, Position} from '../../handbook-model/vessel-content.ts'
 import {addMessage, type ContentFiles} from '../../messages/add-message.ts'
 import {expectedWord} from '../nearest-word.ts'
+import type {Pump} from '../pump.ts'
 
 /** Declared facts by id, each with its values; `design` and `vessel` are built in. */
 export type FactValues = ReadonlyMap<string, readonly string[]>
@@ -99,38 +100,38 @@ function checkCondition(condition: Condition, facts: FactValues, files: ContentF
   }
 }
 
-/** Where a pump's facts are stated; `asFitted` names the facts that only the position may state. */
-export interface FactSources {
-  readonly vessel: Vessel
-  readonly position: Position
-  readonly design: Design | undefined
-  readonly asFitted: ReadonlySet<string>
-}
-
 /**
- * A condition over a fact that nobody knows on some pump stands behind an `::identify` of that fact and a hold point.
+ * A condition that a fact leaves open on some pump, because nobody knows it, stands behind an `::identify` of that fact
+ * and a hold point.
  *
- * Unknown is never false: without the identify step the crew would silently get one variant.
+ * Unknown is never false: without the identify step the crew would silently get one variant. A condition that other
+ * facts settle asks for nothing more, and what does not stand on the pump finds out nothing.
  *
  * Accepted: `::identify{fact=backstop}`, a hold point, then `when="backstop = fitted"`.
  * Rejected: the same condition on a pump whose backstop is not known, with no identify step before it.
  */
 export function noUnidentifiedFact(
   procedure: Procedure,
-  {vessel, position, design, asFitted}: FactSources,
+  {position, facts}: Pick<Pump, 'position' | 'facts'>,
   files: ContentFiles,
 ): void {
-  const known = new Set(['design', 'vessel'])
-  for (const {fact, value} of [...vessel.facts, ...(design?.facts ?? [])])
-    if (value !== undefined && !asFitted.has(fact.id)) known.add(fact.id)
-  for (const {fact, value} of position.facts) if (value !== undefined) known.add(fact.id)
   const identified = new Set<string>()
   const held = new Set<string>()
+  const stands = ({when}: {readonly when?: WrittenCondition}): boolean =>
+    !when || decideCondition(when.condition, facts) !== 'false'
+  const refuse = (conditions: readonly WrittenCondition[]): void => {
+    for (const {condition} of conditions) {
+      if (decideCondition(condition, facts) !== 'unknown') continue
+      const open = factsAsked(condition).filter((fact) => facts.get(fact) === undefined && !held.has(fact))
+      for (const fact of new Set(open)) refuseUnknown(fact, condition, procedure, position, files)
+    }
+  }
   for (const section of procedure.sections) {
-    const ofSection = [section, ...section.cautions].flatMap((one) => (one.when ? [one.when] : []))
-    refuseUnknown(ofSection, known, held, procedure, position, files)
+    if (!stands(section)) continue
+    refuse([section, ...section.cautions].flatMap((one) => (one.when ? [one.when] : [])))
     for (const item of section.items) {
-      refuseUnknown(conditionsOfItem(item), known, held, procedure, position, files)
+      if (!stands(item)) continue
+      refuse(conditionsOfItem(item))
       if (item.kind === 'hold-point') for (const fact of identified) held.add(fact)
       else for (const part of item.parts) if (part.kind === 'identify') identified.add(part.fact.id)
     }
@@ -138,25 +139,19 @@ export function noUnidentifiedFact(
 }
 
 function refuseUnknown(
-  conditions: readonly WrittenCondition[],
-  known: ReadonlySet<string>,
-  held: ReadonlySet<string>,
+  fact: string,
+  condition: Condition,
   procedure: Procedure,
   position: Position,
   files: ContentFiles,
 ): void {
-  for (const {condition} of conditions) {
-    for (const fact of factsAsked(condition)) {
-      if (known.has(fact) || held.has(fact)) continue
-      addMessage(
-        files,
-        condition.place,
-        'no-unknown-fact',
-        `Unexpected condition on fact \`${fact}\` that is not known for position \`${position.id}\`, expected an \`::identify{fact=${fact}}\` step and a hold point before it in \`${procedure.id}\``,
-        {note: 'Let the crew find out first, or state the fact as fitted', cause: position.place},
-      )
-    }
-  }
+  addMessage(
+    files,
+    condition.place,
+    'no-unknown-fact',
+    `Unexpected condition on fact \`${fact}\` that is not known for position \`${position.id}\`, expected an \`::identify{fact=${fact}}\` step and a hold point before it in \`${procedure.id}\``,
+    {note: 'Let the crew find out first, or state the fact as fitted', cause: position.place},
+  )
 }
 
 function factsAsked(condition: Condition): readonly string[] {

@@ -1,4 +1,5 @@
 import {describe, expect, test} from 'vitest'
+import {pumpOf} from '../../../src/check/pump.ts'
 import {
   factValuesOf,
   noUndeclaredFact,
@@ -136,7 +137,12 @@ describe('a condition on a fact that nobody knows', () => {
       for (const position of ship.positions)
         noUnidentifiedFact(
           soundProcedure(text),
-          {vessel: ship, position, design: design(), asFitted: new Set(asFitted)},
+          pumpOf(
+            ship,
+            position,
+            design(),
+            asFitted.map((fact) => declared(fact, 'fitted', 'none')),
+          ),
           files,
         )
     })
@@ -194,6 +200,31 @@ describe('a condition on a fact that nobody knows', () => {
     expect(told(text, half).map((line) => line.replace(/^\S+ /u, ''))).toEqual([
       refusal(text, half).replace(/^\S+ /u, ''),
     ])
+  })
+
+  test.each([
+    'design = design-b and backstop = fitted',
+    'backstop = fitted or vessel = vessel-a',
+    'not (design = design-a or backstop = fitted)',
+  ])('is settled by what is known: `%s`', (condition) => {
+    expect(told(workText(`1. :step{#look when="${condition}"} Look.`), half)).toEqual([])
+  })
+
+  test('is settled by its section, which does not stand on this pump', () => {
+    const text = procedureText(
+      `## Work\n\n::section{#work}\n\n${nameplate}\n\n## More\n\n::section{#more when="design = design-b"}\n\n${asks}`,
+    )
+    expect(told(text, half)).toEqual([])
+  })
+
+  test.each<[string, string]>([
+    ['step', workText(`${find.replace('#find', '#find when="design = design-b"')}\n\n${hold}\n\n${asks}`)],
+    [
+      'hold point',
+      workText(`${find}\n\n${hold.replace('#found', '#found when="design = design-b"')}\n\n${asks}`),
+    ],
+  ])('is not found out by a %s that does not stand on this pump', (_what, text) => {
+    expect(told(text, half)).toEqual([refusal(text, half)])
   })
 
   test('may ask whether it is known', () => {

@@ -1,6 +1,6 @@
 import fc from 'fast-check'
 import {describe, expect, test} from 'vitest'
-import {decideCondition, type Facts} from '../../src/compile/decide-condition.ts'
+import {decideCondition, type Facts} from '../../src/conditions/decide-condition.ts'
 import type {Condition, Truth} from '../../src/handbook-model/condition.ts'
 import type {Place} from '../../src/messages/place.ts'
 

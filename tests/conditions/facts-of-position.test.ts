@@ -1,7 +1,7 @@
 import {describe, expect, test} from 'vitest'
-import {contentOf, deskOf} from './content-for-tests.ts'
-import {fact} from './data-for-tests.ts'
-import {designA, positionOf, vesselA} from './vessel-for-tests.ts'
+import {contentOf, deskOf} from '../compile/content-for-tests.ts'
+import {fact} from '../compile/data-for-tests.ts'
+import {designA, positionOf, vesselA} from '../compile/vessel-for-tests.ts'
 
 describe('facts of a pump', () => {
   test('name the vessel and the design without being declared', () => {

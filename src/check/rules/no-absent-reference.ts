@@ -1,0 +1,51 @@
+import {decideCondition} from '../../conditions/decide-condition.ts'
+import type {Design} from '../../handbook-model/design-content.ts'
+import type {Procedure} from '../../handbook-model/procedure.ts'
+import {addMessage, type ContentFiles} from '../../messages/add-message.ts'
+import type {Pump} from '../pump.ts'
+import {type DesignReference, designReferences} from './design-references.ts'
+import {knownValueIds} from './known-value-ids.ts'
+
+const words = {
+  value: 'the id of a value',
+  limit: 'the id of a limit of the design',
+  joint: 'the id of a joint',
+} as const
+
+/**
+ * A value, limit or joint that a procedure asks for exists on every pump on which it is printed.
+ *
+ * The procedure of one design is otherwise a procedure of all: on the others the figure would be missing.
+ * What exists on no pump at all is told by `noUndefinedReference`.
+ *
+ * Accepted: `::value{ref=inducer.torque when="design = design-b"}` with a joint `inducer` in design-b alone.
+ * Rejected: the same without the condition, as soon as a pump of another design is aboard.
+ */
+export function noAbsentReference(procedure: Procedure, pumps: readonly Pump[], files: ContentFiles): void {
+  for (const asked of designReferences(procedure)) {
+    const {kind, reference, under} = asked
+    const has = (design: Design): boolean => idsOf(kind, design).has(reference.id)
+    if (!pumps.some(({design}) => has(design))) continue
+    const told = new Set<string>()
+    for (const {design, position, vessel, facts} of pumps) {
+      if (told.has(design.id) || has(design)) continue
+      if (under.some(({condition}) => decideCondition(condition, facts) === 'false')) continue
+      told.add(design.id)
+      addMessage(
+        files,
+        reference.place,
+        'no-undefined-reference',
+        `Unexpected \`${reference.id}\` on position \`${position.id}\` of \`${vessel.id}\`, whose design \`${design.id}\` has none, expected ${words[kind]} that every pump of this procedure has`,
+        {
+          note: `Add it to the design, or write \`when="design ≠ ${design.id}"\``,
+          cause: design.place,
+        },
+      )
+    }
+  }
+}
+
+function idsOf(kind: DesignReference['kind'], design: Design): ReadonlySet<string> {
+  if (kind === 'value') return knownValueIds(design)
+  return new Set((kind === 'limit' ? design.limits : design.joints).map((one) => one.id))
+}

@@ -1,0 +1,131 @@
+import {describe, expect, test} from 'vitest'
+import {pumpOf} from '../../../src/check/pump.ts'
+import {noAbsentReference} from '../../../src/check/rules/no-absent-reference.ts'
+import {designShape} from '../../../src/check/shapes/design-shape.ts'
+import {design, designText, shaped, vessel} from '../library-for-tests.ts'
+import {placeIn, toldBy} from '../messages-for-tests.ts'
+import {nameplate, procedureText, soundProcedure, workText} from '../procedure-for-tests.ts'
+
+/** A second design with another joint and another limit, on which the pump `1s` is built. */
+const other = shaped(
+  'designs/design-b.yaml',
+  designText
+    .replace('id: design-a', 'id: design-b')
+    .replace('id: hub-bolts', 'id: inducer-bolts')
+    .replace('id: run-out-most', 'id: inducer-most'),
+  designShape,
+)
+
+function told(text: string, designs = [design(), other]): readonly string[] {
+  const ship = vessel()
+  const pumps = ship.positions.flatMap((position, index) => {
+    const built = designs[index] ?? designs[0]
+    return built ? [pumpOf(ship, position, built, [])] : []
+  })
+  return toldBy((files) => noAbsentReference(soundProcedure(text), pumps, files))
+}
+
+const plate = (when = ''): string =>
+  workText(`1. :step{#look} Look.\n\n   ::value{ref=hub-bolts.torque${when && ` when="${when}"`}}`)
+const refusal = (text: string, at: string, id: string, kind: string): string =>
+  `${placeIn(text, at)} Unexpected \`${id}\` on position \`1s\` of \`vessel-a\`, whose design \`design-b\` has none, expected ${kind} that every pump of this procedure has no-undefined-reference see designs/design-b.yaml:1:1`
+
+describe('a value of one design', () => {
+  test('is accepted where every pump is of that design', () => {
+    expect(told(plate(), [design(), design()])).toEqual([])
+  })
+
+  test('is refused for the pump of another design, once for all pumps of it', () => {
+    expect(told(plate())).toEqual([refusal(plate(), '::value', 'hub-bolts.torque', 'the id of a value')])
+    const text = plate()
+    expect(told(text, [other, other])).toEqual([])
+    expect(told(text.replaceAll('hub-bolts', 'inducer-bolts'), [other, design()])).toHaveLength(1)
+  })
+
+  test.each([
+    'design = design-a',
+    'design ≠ design-b',
+    'not design in (design-b)',
+    'design = design-a and known x',
+  ])('is accepted under `%s`', (when) => {
+    expect(told(plate(when))).toEqual([])
+  })
+
+  test.each([
+    'design ≠ design-a',
+    'design = design-b',
+    'backstop = fitted',
+    'design in (design-a, design-b)',
+  ])('is refused under `%s`, which leaves the other design in or open', (when) => {
+    expect(told(plate(when))).toHaveLength(1)
+  })
+
+  test.each<[string, string]>([
+    [
+      'section',
+      procedureText(
+        `## Work\n\n::section{#work when="design = design-a"}\n\nHolds :value{ref=hub-bolts.count}.\n\n${nameplate}\n\n1. :step{#look} Loosen :value{ref=hub-bolts.count}.`,
+      ),
+    ],
+    [
+      'step',
+      workText(
+        '1. :step{#look when="design = design-a"} Loosen :value{ref=hub-bolts.count}.\n\n   There are :value{ref=hub-bolts.count}.\n\n   ::wait{#w least=hub-bolts.torque missed="Begin again."}',
+      ),
+    ],
+    [
+      'hold point',
+      workText(
+        '::hold-point{#seen title=Seen signed-by=a second-by=b when="design = design-a"}\n\nAll :value{ref=hub-bolts.count}.',
+      ),
+    ],
+    [
+      'reading',
+      workText(
+        '1. :step{#look} Look.\n\n   ::reading{#r title=gap quantity=length unit=mm stations=a instrument=gauge phase=during limits=run-out-most when="design = design-a"}',
+      ),
+    ],
+    [
+      'figure',
+      workText(
+        '1. :step{#look} Look.\n\n   ::figure{name="tightening-order:hub-bolts" caption=Order when="design = design-a"}',
+      ),
+    ],
+    [
+      'choice',
+      workText(
+        '1. :step{#look} Look.\n\n   :::one-of{#a}\n   - :choice{#b when="design = design-a"} All :value{ref=hub-bolts.count}.\n   - :choice{#c} None.\n   :::',
+      ),
+    ],
+  ])(
+    'is accepted in a %s that leaves the other design out, and refused without the condition',
+    (_what, text) => {
+      expect(told(text)).toEqual([])
+      expect(told(text.replace(/ ?when="design = design-a"/u, '')).length).toBeGreaterThan(0)
+    },
+  )
+})
+
+test.each<[string, string, string, string, string]>([
+  [
+    'a limit',
+    '::reading{#r title=gap quantity=length unit=mm stations=a instrument=gauge phase=during limits=run-out-most}',
+    '::reading',
+    'run-out-most',
+    'the id of a limit of the design',
+  ],
+  [
+    'a joint of a figure',
+    '::figure{name="tightening-order:hub-bolts" caption=Order}',
+    '::figure',
+    'hub-bolts',
+    'the id of a joint',
+  ],
+])('%s of one design is refused for the pump of another', (_what, line, at, id, kind) => {
+  const text = workText(`1. :step{#look} Look.\n\n   ${line}`)
+  expect(told(text)).toEqual([refusal(text, at, id, kind)])
+})
+
+test('what no pump has is told elsewhere, once', () => {
+  expect(told(workText('1. :step{#look} Loosen :value{ref=none.count}.'))).toEqual([])
+})
