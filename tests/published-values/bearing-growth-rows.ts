@@ -1,3 +1,5 @@
+import {type NoRows, publishedRows} from './published-rows.ts'
+
 /** Temperatures in °C of the columns; the growth counts from 20 °C. */
 export const growthTemperatures = [75, 100, 125, 150] as const
 
@@ -13,3 +15,23 @@ export const growthRows: readonly {
 
 /** Expansion that the table implies, 0.0006/55 per kelvin; computed apart from this project. */
 export const impliedExpansion: number = 0.0006 / 55
+
+export const published = {
+  growth: publishedRows({
+    calculation: 'bearing-growth',
+    source: 'table of bore growth by temperature',
+    known: 'reprint',
+    rows: growthRows,
+  }),
+  heating: publishedRows({
+    calculation: 'bearing-heating',
+    source: 'table of bore growth by temperature, read backwards',
+    known: 'reprint',
+    rows: growthRows,
+  }),
+}
+
+export const noRows: NoRows = {
+  growthTemperatures: 'heads of the columns',
+  impliedExpansion: 'follows from the table',
+}

@@ -1,3 +1,5 @@
+import {type NoRows, publishedRows} from './published-rows.ts'
+
 /** One converted to another unit, with the relative error that the printed digits allow. */
 export interface ConversionRow {
   readonly value: string
@@ -88,3 +90,38 @@ export const wrongFactorRows: readonly (ConversionRow & {readonly printed: numbe
     {value: '1 lbf·ft', to: 'kgf·m', printed: 0.1387, expected: 0.1383, tolerance: 4e-4, off: 0.0032},
     {value: '1 lbf·ft', to: 'N·m', printed: 1.36, expected: 1.355818, tolerance: 1e-6, off: 0.0031},
   ]
+
+/** Rows of the print form of NIST SP 811; the others were read on two pages. */
+const fromMemory = 4
+
+export const published = {
+  definitions: publishedRows({
+    calculation: 'convert',
+    source: 'NIST SP 811 appendix B and ISO 80000-1, -3 and -4, definitions',
+    known: 'memory',
+    rows: definitionRows,
+  }),
+  factors: publishedRows({
+    calculation: 'convert',
+    source: 'definitions of NIST SP 811, computed apart from this project by GNU units 2.22',
+    known: 'computed',
+    rows: factorRows,
+  }),
+  printed: publishedRows({
+    calculation: 'convert',
+    source: 'NIST SP 811 appendix B, printed factors',
+    known: 'memory',
+    rows: printedFactorRows.slice(0, fromMemory),
+  }),
+  readOnPages: publishedRows({
+    calculation: 'convert',
+    source: 'a page on torque units and an old conversion table of a workshop page',
+    known: 'read',
+    rows: printedFactorRows.slice(fromMemory),
+  }),
+}
+
+export const noRows: NoRows = {
+  wrongFactorRows: 'printed wrong, and not to be reproduced',
+  printedFactorRows: 'counted in two parts by how they are known',
+}

@@ -1,10 +1,12 @@
+import {type NoRows, publishedRows, type RowKnown} from './published-rows.ts'
+
 /** A limit of a gas by volume, in ppm, the share of it, and the content that results, in ppm. */
 export interface EntryLimitRow {
   readonly what: string
   readonly limit: number
   readonly share: number
   readonly content: number
-  readonly known: string
+  readonly known: RowKnown
 }
 
 /**
@@ -35,3 +37,16 @@ export const printedEntryLimits = {
   exposureLimitPercent: 50,
   carbonDioxidePartsPerMillion: 5000,
 } as const
+
+export const published = {
+  shares: publishedRows({
+    calculation: 'entry-limit',
+    source: 'excerpt of a safety programme; limits of hydrogen sulphide and carbon monoxide in common use',
+    known: (row) => row.known,
+    rows: entryLimitRows,
+  }),
+}
+
+export const noRows: NoRows = {
+  printedEntryLimits: 'held against the house rules of the demonstration, not against a calculation',
+}

@@ -1,4 +1,5 @@
 import type {QuantityKind} from '../../src/quantities/quantity.ts'
+import {publishedRows} from './published-rows.ts'
 
 /** Exact conversion factors from the definitions of NIST SP 811 appendix B, computed apart from this project by GNU units 2.22. */
 export const exactUnits: readonly {
@@ -17,3 +18,12 @@ export const exactUnits: readonly {
   {kind: 'time', symbol: 'h', si: 3600},
   {kind: 'stress', symbol: 'N/mm²', si: 1e6},
 ]
+
+export const published = {
+  exact: publishedRows({
+    calculation: 'convert',
+    source: 'definitions of NIST SP 811 appendix B, computed apart from this project by GNU units 2.22',
+    known: 'computed',
+    rows: exactUnits,
+  }),
+}

@@ -1,3 +1,5 @@
+import {type NoRows, publishedRows} from './published-rows.ts'
+
 /**
  * Working loads of one eyebolt in kg: along the axis, up to 45° and up to 90° off it.
  *
@@ -33,3 +35,23 @@ export const shackleRows: readonly {readonly angle: number; readonly share: numb
   {angle: 45, share: 0.7},
   {angle: 90, share: 0.5},
 ]
+
+export const published = {
+  eyebolts: publishedRows({
+    calculation: 'eyebolt-limit',
+    source: 'DIN 580, table A.1',
+    known: 'reprint',
+    rows: eyeboltRows,
+  }),
+  shackles: publishedRows({
+    calculation: 'shackle-limit',
+    source: 'trade guidance on ASME B30.26',
+    known: 'reprint',
+    rows: shackleRows,
+  }),
+}
+
+export const noRows: NoRows = {
+  axialLoadsOf1972: 'an older edition, not to be reproduced',
+  otherStandardSharesAt45: 'another standard, not to be mixed in',
+}

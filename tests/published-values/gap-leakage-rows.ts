@@ -1,3 +1,5 @@
+import {publishedRows} from './published-rows.ts'
+
 /** One gap with velocity and leakage, computed apart from this project; no published example with numbers was found. */
 export interface GapLeakageRow {
   readonly name: string
@@ -64,3 +66,24 @@ export const smoothWallRows: readonly (readonly [number, number])[] = [
   [20_000, 0.0266],
   [100_000, 0.0178],
 ]
+
+export const published = {
+  stated: publishedRows({
+    calculation: 'annular-gap-leakage',
+    source: 'computed apart from this project; no published example with numbers was found',
+    known: 'computed',
+    rows: gapLeakageRows,
+  }),
+  smooth: publishedRows({
+    calculation: 'annular-gap-leakage',
+    source: 'computed apart from this project',
+    known: 'computed',
+    rows: [smoothGapRow],
+  }),
+  smoothWall: publishedRows({
+    calculation: 'annular-gap-leakage',
+    source: 'textbook charts of pipe friction, law of Blasius',
+    known: 'memory',
+    rows: smoothWallRows,
+  }),
+}

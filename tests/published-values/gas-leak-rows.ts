@@ -1,3 +1,5 @@
+import {type NoRows, publishedRows, type RowKnown} from './published-rows.ts'
+
 /** A leak of gas with what was printed about it. */
 export interface GasLeakRow {
   readonly what: string
@@ -7,7 +9,7 @@ export interface GasLeakRow {
   /** Figure in Pa·m³/s. */
   readonly rate: number
   readonly tolerance: number
-  readonly known: string
+  readonly known: RowKnown
 }
 
 /**
@@ -87,3 +89,38 @@ export const tenGrams = {
     {celsius: 20, pascalCubicMetres: 239.0},
   ],
 } as const
+
+export const published = {
+  leaks: publishedRows({
+    calculation: 'gas-leak-rate',
+    source: 'public pages on leak testing',
+    known: (row) => row.known,
+    rows: gasLeakRows,
+  }),
+  units: publishedRows({
+    calculation: 'convert',
+    source: 'table of leak units; definitions',
+    known: (row) => (row.tolerance > 1e-9 ? 'read' : 'computed'),
+    rows: leakUnitRows,
+  }),
+  vacuumDecay: publishedRows({
+    calculation: 'molar-leak-rate',
+    source: '40 CFR 1065.644, vacuum-decay leak rate',
+    known: 'memory',
+    rows: [vacuumDecay],
+  }),
+  tenGrams: publishedRows({
+    calculation: 'gas-mass',
+    source: 'a page on leak testing, mass of a gas of 102 g/mol',
+    known: 'read',
+    rows: [tenGrams],
+  }),
+  tenGramsAtTemperatures: publishedRows({
+    calculation: 'gas-mass',
+    source: 'ideal gas law, computed apart from this project',
+    known: 'computed',
+    rows: tenGrams.computed,
+  }),
+}
+
+export const noRows: NoRows = {misprintedLeakRate: 'printed wrong, and not to be reproduced'}

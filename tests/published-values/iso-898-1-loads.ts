@@ -1,3 +1,5 @@
+import {publishedRows} from './published-rows.ts'
+
 /**
  * Proof loads in N of coarse threads with the nominal stress area in mm²: classes 8.8, 10.9, 12.9.
  *
@@ -82,3 +84,42 @@ export const stainlessYieldForces: readonly (readonly [string, number, number, n
   ['M6', 6, 1, 9040],
   ['M8', 8, 1.25, 16_470],
 ]
+
+export const published = {
+  proofLoads: publishedRows({
+    calculation: 'bolt-strength',
+    source: 'ISO 898-1, proof loads',
+    known: 'reprint',
+    rows: publishedProofLoads,
+  }),
+  tensileLoads: publishedRows({
+    calculation: 'bolt-strength',
+    source: 'ISO 898-1, least tensile loads',
+    known: 'reprint',
+    rows: publishedTensileLoads,
+  }),
+  classes: publishedRows({
+    calculation: 'bolt-strength',
+    source: 'ISO 898-1, strength of property classes',
+    known: ([propertyClass, diameter]) => (propertyClass === '8.8' && diameter <= 16 ? 'memory' : 'reprint'),
+    rows: publishedClasses,
+  }),
+  stainlessClasses: publishedRows({
+    calculation: 'bolt-strength',
+    source: 'ISO 3506-1, strength of stainless classes',
+    known: ([propertyClass]) => (propertyClass.endsWith('-50') ? 'memory' : 'reprint'),
+    rows: publishedStainlessClasses,
+  }),
+  stainlessYieldForces: publishedRows({
+    calculation: 'bolt-strength',
+    source: 'ISO 3506-1 of 1979 and DIN 267-11, forces at the 0.2 % proof stress',
+    known: 'reprint',
+    rows: stainlessYieldForces,
+  }),
+  tensileLoadOfM4: publishedRows({
+    calculation: 'bolt-strength',
+    source: 'ISO 898-1, least tensile load of M4 in class 10.9',
+    known: 'reprint',
+    rows: [tensileLoadOfM4],
+  }),
+}

@@ -1,3 +1,5 @@
+import {publishedRows} from './published-rows.ts'
+
 /**
  * Coarse threads: pitch, pitch diameter d2, minor diameter d1, core diameter d3 in mm and nominal stress area in mm².
  *
@@ -51,3 +53,24 @@ export const coreAreas: readonly (readonly [string, number])[] = [
   ['M30', 518.99],
   ['M36', 759.28],
 ]
+
+export const published = {
+  coarse: publishedRows({
+    calculation: 'thread-geometry',
+    source: 'ISO 724 and ISO 898-1, coarse threads',
+    known: ({size}) => (size === 'M14' || size === 'M18' ? 'memory' : 'reprint'),
+    rows: coarseThreads,
+  }),
+  fine: publishedRows({
+    calculation: 'thread-geometry',
+    source: 'ISO 724, fine threads',
+    known: 'reprint',
+    rows: fineThreads,
+  }),
+  coreAreas: publishedRows({
+    calculation: 'thread-geometry',
+    source: 'university table of bolt threads',
+    known: 'reprint',
+    rows: coreAreas,
+  }),
+}

@@ -1,3 +1,5 @@
+import {publishedRows} from './published-rows.ts'
+
 /**
  * Least diametral running clearances: from mm (the step ends where the next begins, the last at 650 mm), mils, mils
  * converted to mm, metric column in mm.
@@ -51,3 +53,18 @@ export const textbookClearances: readonly (readonly [number, number, number, num
   [10, 11, 0.022, 0.024],
   [11, 12, 0.023, 0.025],
 ]
+
+export const published = {
+  least: publishedRows({
+    calculation: 'least-running-clearance',
+    source: 'API 610, minimum internal running clearances',
+    known: 'reprint',
+    rows: leastClearanceTable,
+  }),
+  textbook: publishedRows({
+    calculation: 'least-running-clearance',
+    source: 'textbook on process pumps, table 1-2',
+    known: 'reprint',
+    rows: textbookClearances,
+  }),
+}

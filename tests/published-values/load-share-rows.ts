@@ -1,3 +1,5 @@
+import {publishedRows} from './published-rows.ts'
+
 /** Loads in N of the supports of a rigid plate; places in m, mass in kg. Statics, computed apart from this project. */
 export const loadShareRows: readonly {
   readonly id: string
@@ -41,3 +43,12 @@ export const loadShareRows: readonly {
     loads: [2745.9, 1569.1, 1569.1],
   },
 ]
+
+export const published = {
+  plates: publishedRows({
+    calculation: 'load-share',
+    source: 'statics, computed apart from this project',
+    known: 'computed',
+    rows: loadShareRows,
+  }),
+}

@@ -1,3 +1,5 @@
+import {type NoRows, publishedRows} from './published-rows.ts'
+
 /** Torque, speed, flow and power of hydraulic motors, as inputs and figures were found. */
 
 /** 125 cm³/rev at 150 bar and 0.0015 m³/s. A lecture on hydraulic motors, inputs and figures read. */
@@ -98,3 +100,65 @@ export const pumpMotorRow = {
   speed: 2400,
   flow: 384,
 } as const
+
+export const published = {
+  lecture: publishedRows({
+    calculation: 'motor',
+    source: 'lecture on hydraulic motors with worked examples',
+    known: 'read',
+    rows: [lectureMotorRow],
+  }),
+  lectureComputed: publishedRows({
+    calculation: 'motor',
+    source: 'the example of the lecture, computed apart from this project to more digits',
+    known: 'computed',
+    rows: [lectureMotorComputed],
+  }),
+  slowPressure: publishedRows({
+    calculation: 'motor',
+    source: 'exercise whose inputs were read, computed apart from this project',
+    known: 'computed',
+    rows: [slowPressureRow],
+  }),
+  efficiency: publishedRows({
+    calculation: 'motor',
+    source: 'exercise whose inputs were read, computed apart from this project',
+    known: 'computed',
+    rows: [efficiencyRow],
+  }),
+  drum: publishedRows({
+    calculation: 'motor',
+    source: 'exercise whose inputs were read, computed apart from this project',
+    known: 'computed',
+    rows: [drumRow],
+  }),
+  textbookTorque: publishedRows({
+    calculation: 'motor',
+    source: 'companion pages of a textbook on fluid power, torque',
+    known: 'read',
+    rows: [textbookMotorRows.torque],
+  }),
+  textbookSpeeds: publishedRows({
+    calculation: 'motor',
+    source: 'companion pages of a textbook on fluid power, speeds',
+    known: 'read',
+    rows: textbookMotorRows.speeds,
+  }),
+  textbookFlow: publishedRows({
+    calculation: 'motor',
+    source: 'companion pages of a textbook on fluid power, flow',
+    known: 'read',
+    rows: [textbookMotorRows.flow],
+  }),
+  pumpMotor: publishedRows({
+    calculation: 'motor',
+    source: 'computed apart from this project',
+    known: 'computed',
+    rows: [pumpMotorRow],
+  }),
+}
+
+export const noRows: NoRows = {
+  textbookMotorRows: 'counted in three parts',
+  wrongMotorRow: 'printed wrong, and not to be reproduced',
+}

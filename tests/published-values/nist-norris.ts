@@ -1,3 +1,5 @@
+import {type NoRows, publishedRows} from './published-rows.ts'
+
 /**
  * Points of the straight-line problem "Norris": x and y.
  *
@@ -52,3 +54,28 @@ export const norrisCertified = {
   determination: 0.999993745883712,
   sumOfSquaredResiduals: 26.6173985294224,
 } as const
+
+/** Each certified value by its name. */
+const certified = [
+  ['intercept', norrisCertified.intercept],
+  ['slope', norrisCertified.slope],
+  ['interceptDeviation', norrisCertified.interceptDeviation],
+  ['slopeDeviation', norrisCertified.slopeDeviation],
+  ['residualDeviation', norrisCertified.residualDeviation],
+  ['determination', norrisCertified.determination],
+  ['sumOfSquaredResiduals', norrisCertified.sumOfSquaredResiduals],
+] as const
+
+export const published = {
+  certified: publishedRows({
+    calculation: 'wear-forecast',
+    source: 'NIST Statistical Reference Datasets, linear regression, "Norris"',
+    known: 'read',
+    rows: certified,
+  }),
+}
+
+export const noRows: NoRows = {
+  norrisPoints: 'the points that the certified values belong to',
+  norrisCertified: 'counted one by one',
+}

@@ -1,3 +1,5 @@
+import {type NoRows, publishedRows, type RowKnown} from './published-rows.ts'
+
 /** What can be drawn from a bottle of gas. Pressures in Pa absolute. */
 export interface BottleRow {
   readonly what: string
@@ -8,7 +10,7 @@ export interface BottleRow {
   readonly reference: number
   readonly cubicMetres: number
   readonly tolerance: number
-  readonly known: string
+  readonly known: RowKnown
 }
 
 const atmosphere = 101_325
@@ -106,3 +108,34 @@ export const bottleCountRows = [
   {bottleCubicMetres: 9.474, exact: 1.56, bottles: 2},
   {bottleCubicMetres: 9.002, exact: 1.64, bottles: 2},
 ] as const
+
+export const published = {
+  bottles: publishedRows({
+    calculation: 'bottle-content',
+    source: 'a page on gas cylinders; the others computed apart from this project',
+    known: (row) => row.known,
+    rows: bottleRows,
+  }),
+  fills: publishedRows({
+    calculation: 'fill-gas',
+    source: 'ideal gas law, computed apart from this project',
+    known: 'computed',
+    rows: fillRows,
+  }),
+  fillMass: publishedRows({
+    calculation: 'gas-mass',
+    source: 'ideal gas law, computed apart from this project',
+    known: 'computed',
+    rows: [fillMass],
+  }),
+  bottleCounts: publishedRows({
+    calculation: 'purge-gas',
+    source: 'computed apart from this project',
+    known: 'computed',
+    rows: bottleCountRows,
+  }),
+}
+
+export const noRows: NoRows = {
+  nominalBottle: 'a round figure of the trade that two rows lie on either side of',
+}

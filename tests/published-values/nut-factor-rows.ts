@@ -1,3 +1,5 @@
+import {type NoRows, publishedRows} from './published-rows.ts'
+
 /** Pound-force in newton and inch in metre, exact by definition. */
 export const poundForceInNewtons = 4.4482216152605
 export const inchInMetres = 0.0254
@@ -51,3 +53,53 @@ export const reusableJointRows: readonly (readonly [string, number, number, numb
   ['M20', 110.3, 441.0, 330.8],
   ['M24', 158.9, 762.5, 571.9],
 ]
+
+/** Torque of phosphated bolt and nut as a share of that of plain ones, by their nut factors; a page on torque tables, read in a reprint. */
+export const otherNutFactorRow = {plain: 0.2, phosphated: 0.15, share: 0.75} as const
+
+export const published = {
+  torques: publishedRows({
+    calculation: 'nut-factor-torque',
+    source: 'textbook on fastening, p. 85',
+    known: 'reprint',
+    rows: nutFactorRows,
+  }),
+  preloads: publishedRows({
+    calculation: 'nut-factor-preload',
+    source: 'textbook on fastening, p. 85, read backwards',
+    known: 'reprint',
+    rows: nutFactorRows,
+  }),
+  ofTable: publishedRows({
+    calculation: 'tightening-torque',
+    source: 'nut factor of the printed coarse-thread table, computed apart from this project',
+    known: 'computed',
+    rows: nutFactorsOfTable,
+  }),
+  ofM16: publishedRows({
+    calculation: 'tightening-torque',
+    source: 'nut factor of M16 by friction, computed apart from this project',
+    known: 'computed',
+    rows: nutFactorsOfM16,
+  }),
+  ofM10: publishedRows({
+    calculation: 'nut-factor-from-friction',
+    source: 'equations of JIS B 1083, computed apart from this project',
+    known: 'computed',
+    rows: nutFactorsOfM10,
+  }),
+  reusable: publishedRows({
+    calculation: 'nut-factor-torque',
+    source: 'three quarters of the proof load, computed apart from this project',
+    known: 'computed',
+    rows: reusableJointRows,
+  }),
+  otherFactor: publishedRows({
+    calculation: 'nut-factor-torque',
+    source: 'a page on torque tables: phosphated bolt and nut take 0.75 of the torque of plain ones',
+    known: 'reprint',
+    rows: [otherNutFactorRow],
+  }),
+}
+
+export const noRows: NoRows = {poundForceInNewtons: 'a unit', inchInMetres: 'a unit'}

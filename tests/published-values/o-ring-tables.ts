@@ -1,3 +1,5 @@
+import {publishedRows} from './published-rows.ts'
+
 /** One row of a gland table in inches: least and greatest depth, and the printed squeeze that goes with them. */
 export interface GlandRow {
   readonly gland: 'static radial' | 'static axial' | 'dynamic radial'
@@ -119,3 +121,27 @@ export const sectionRows: readonly {readonly millimetres: number; readonly inche
   {millimetres: 5.33, inches: 0.21},
   {millimetres: 6.99, inches: 0.275},
 ]
+
+/** Depth in mm for a section and a squeeze of 12 %: printed by a trade page, read in a reprint, and with more digits computed apart from this project. */
+export const glandDepthRow = {section: 3.53, squeezePercent: 12, printed: 3.11, computed: 3.1064} as const
+
+export const published = {
+  glands: publishedRows({
+    calculation: 'o-ring-gland',
+    source: 'gland table for O-rings in inches',
+    known: 'reprint',
+    rows: glandRows,
+  }),
+  sections: publishedRows({
+    calculation: 'o-ring-gland',
+    source: 'ISO 3601-1 and AS568, sections',
+    known: 'reprint',
+    rows: sectionRows,
+  }),
+  depth: publishedRows({
+    calculation: 'o-ring-depth',
+    source: 'example of a trade page on glands',
+    known: 'reprint',
+    rows: [glandDepthRow],
+  }),
+}

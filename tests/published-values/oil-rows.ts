@@ -1,3 +1,5 @@
+import {publishedRows} from './published-rows.ts'
+
 /**
  * Oil in one metre of pipe, mm to litres.
  *
@@ -47,3 +49,48 @@ export const trappedOilRow = {
   expansion: 0.0007,
   barPerKelvin: 10.5,
 } as const
+
+export const published = {
+  pipes: publishedRows({
+    calculation: 'oil-volume',
+    source: 'geometry, computed apart from this project',
+    known: 'computed',
+    rows: pipeRows,
+  }),
+  annulus: publishedRows({
+    calculation: 'oil-volume',
+    source: 'geometry, computed apart from this project',
+    known: 'computed',
+    rows: [oilAnnulusRow],
+  }),
+  drums: publishedRows({
+    calculation: 'drum-count',
+    source: 'arithmetic, computed apart from this project',
+    known: 'computed',
+    rows: drumRows,
+  }),
+  expansionPerFahrenheit: publishedRows({
+    calculation: 'oil-expansion',
+    source: 'a page on hydraulic oil, growth with temperature',
+    known: 'read',
+    rows: [expansionPerFahrenheitRow],
+  }),
+  compression: publishedRows({
+    calculation: 'oil-compression',
+    source: 'a page on hydraulic oil, compression',
+    known: 'read',
+    rows: [compressionRow],
+  }),
+  expansion: publishedRows({
+    calculation: 'oil-expansion',
+    source: 'computed apart from this project; the expansion is typical of mineral oil',
+    known: 'computed',
+    rows: [expansionRow],
+  }),
+  trapped: publishedRows({
+    calculation: 'trapped-oil-pressure',
+    source: 'a page on trapped oil: 90 psi a °F, about 11 bar a kelvin',
+    known: 'read',
+    rows: [trappedOilRow],
+  }),
+}

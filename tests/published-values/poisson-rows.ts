@@ -1,3 +1,5 @@
+import {publishedRows} from './published-rows.ts'
+
 /**
  * Probability of at most 0, 1, 2 … events by mean.
  *
@@ -11,3 +13,12 @@ export const poissonTable: readonly (readonly [number, readonly number[]])[] = [
   [3, [0.0498, 0.1991, 0.4232, 0.6472, 0.8153, 0.9161, 0.9665, 0.9881]],
   [5, [0.0067, 0.0404, 0.1247, 0.265, 0.4405, 0.616, 0.7622, 0.8666, 0.9319, 0.9682, 0.9863]],
 ]
+
+export const published = {
+  cumulative: publishedRows({
+    calculation: 'spares-for-service',
+    source: 'cumulative Poisson tables of statistics textbooks',
+    known: 'memory',
+    rows: poissonTable,
+  }),
+}

@@ -1,3 +1,5 @@
+import {publishedRows} from './published-rows.ts'
+
 /** One screw under load: sizes in mm, load in kN, torques in N·m, with the digits that were printed or computed. */
 export interface ScrewRow {
   readonly id: string
@@ -86,3 +88,18 @@ export const screwRows: readonly ScrewRow[] = [
     tolerance: 0.005,
   },
 ]
+
+export const published = {
+  screws: publishedRows({
+    calculation: 'screw-torque',
+    source: 'Mechanical Engineering Design, example 8-1; the others computed apart from this project',
+    known: (row) => (row.known.includes('from memory') ? 'memory' : 'computed'),
+    rows: screwRows,
+  }),
+  loweringBolts: publishedRows({
+    calculation: 'lowering-bolts',
+    source: 'screws of M20, computed apart from this project',
+    known: 'computed',
+    rows: screwRows.filter((row) => row.id.startsWith('M20')),
+  }),
+}

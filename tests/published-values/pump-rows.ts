@@ -1,3 +1,5 @@
+import {type NoRows, publishedRows} from './published-rows.ts'
+
 /** Head and power after 10 % more speed, as ratios. A page on affinity laws: the head was read, the power is computed. */
 export const moreSpeedRow = {speed: 1.1, head: 1.21, power: 1.331} as const
 
@@ -58,3 +60,65 @@ export const wholeKilowattRows = [
   {flow: 300, head: 120, power: 140},
   {flow: 500, head: 125, power: 243},
 ] as const
+
+export const published = {
+  moreSpeed: publishedRows({
+    calculation: 'affinity',
+    source: 'a page on affinity laws with a worked example',
+    known: 'read',
+    rows: [moreSpeedRow],
+  }),
+  lessSpeed: publishedRows({
+    calculation: 'affinity',
+    source: 'computed apart from this project',
+    known: 'computed',
+    rows: [lessSpeedRow],
+  }),
+  kilowatts: publishedRows({
+    calculation: 'pump-power',
+    source: 'pumping handbook, m³/h times metres for one kilowatt',
+    known: 'read',
+    rows: [handbookConstants.kilowatts],
+  }),
+  horsepower: publishedRows({
+    calculation: 'pump-power',
+    source: 'pumping handbook, US gal/min times feet for one horsepower',
+    known: 'read',
+    rows: [handbookConstants.horsepower],
+  }),
+  feetPerPsi: publishedRows({
+    calculation: 'head-from-pressure',
+    source: 'pumping handbook, feet of water for one psi',
+    known: 'read',
+    rows: [handbookConstants.feetPerPsi],
+  }),
+  hundredMetres: publishedRows({
+    calculation: 'pressure-from-head',
+    source: 'hydrostatics, computed apart from this project',
+    known: 'computed',
+    rows: hundredMetresRows,
+  }),
+  psiOfFeet: publishedRows({
+    calculation: 'pressure-from-head',
+    source: 'pumping handbook, feet of water for one psi, read backwards',
+    known: 'read',
+    rows: [handbookConstants.feetPerPsi],
+  }),
+  shaftPower: publishedRows({
+    calculation: 'pump-power',
+    source: 'computed apart from this project',
+    known: 'computed',
+    rows: [shaftPowerRow],
+  }),
+  wholeKilowatts: publishedRows({
+    calculation: 'pump-power',
+    source: 'computed apart from this project',
+    known: 'computed',
+    rows: wholeKilowattRows,
+  }),
+}
+
+export const noRows: NoRows = {
+  handbookConstants: 'counted one by one',
+  wrongHeadConstant: 'labelled wrong, and not to be reproduced',
+}

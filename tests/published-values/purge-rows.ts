@@ -1,3 +1,5 @@
+import {publishedRows} from './published-rows.ts'
+
 /**
  * Sweep of a well mixed vessel from 21 % to 1 % of oxygen, in vessel volumes.
  *
@@ -34,3 +36,30 @@ export const columnRows = [
   {density: 800, height: 16, added: 0, bar: 1.3, tolerance: 0.05},
   {density: 1850, height: 16, added: 0, bar: 2.9, tolerance: 0.05},
 ] as const
+
+export const published = {
+  sweep: publishedRows({
+    calculation: 'purge-sweep',
+    source: 'purge chart of a page on inerting',
+    known: 'read',
+    rows: [sweepToOnePercent],
+  }),
+  vacuum: publishedRows({
+    calculation: 'purge-cycles',
+    source: 'a page on inerting, vacuum purge',
+    known: 'read',
+    rows: [vacuumPurge],
+  }),
+  cycles: publishedRows({
+    calculation: 'purge-cycles',
+    source: 'ideal gas law, computed apart from this project',
+    known: 'computed',
+    rows: pressureCycleContents,
+  }),
+  columns: publishedRows({
+    calculation: 'seal-pressure',
+    source: 'hydrostatics, computed apart from this project',
+    known: 'computed',
+    rows: columnRows,
+  }),
+}

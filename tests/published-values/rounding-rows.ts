@@ -1,3 +1,5 @@
+import {publishedRows} from './published-rows.ts'
+
 /** A number, the multiple it is rounded to, and the digits printed by both rules for ties. */
 export interface RoundingRow {
   readonly value: number
@@ -31,3 +33,24 @@ export const intervalRoundingRows: readonly RoundingRow[] = [
 
 /** A page on significant figures, read. */
 export const significantRoundingRow = {value: 60.25132, digits: 3, printed: '60.3'}
+
+export const published = {
+  iso: publishedRows({
+    calculation: 'rounding',
+    source: 'ISO 80000-1 annex B, examples of rounding',
+    known: 'memory',
+    rows: isoRoundingRows,
+  }),
+  intervals: publishedRows({
+    calculation: 'rounding',
+    source: 'a page on types of rounding',
+    known: 'read',
+    rows: intervalRoundingRows,
+  }),
+  significant: publishedRows({
+    calculation: 'rounding',
+    source: 'a page on significant figures',
+    known: 'read',
+    rows: [significantRoundingRow],
+  }),
+}

@@ -1,3 +1,5 @@
+import {publishedRows} from './published-rows.ts'
+
 /** Readings in mm at even steps and what they amount to; phase in degrees, missing where no side stands out. */
 export interface RunOutRow {
   readonly id: string
@@ -72,3 +74,27 @@ export const totalReadingRows: readonly {
   {id: 'plus three and minus one thousandth of an inch', unit: 'in', readings: [0.003, -0.001], total: 0.004},
   {id: 'plus and minus a tenth of a millimetre', unit: 'mm', readings: [0.1, -0.1], total: 0.2},
 ]
+
+/** Eccentricity in mm of a round part that shows this total reading; encyclopedia text, read in a reprint. */
+export const roundPartRow = {total: 0.1, eccentricity: 0.05} as const
+
+export const published = {
+  fits: publishedRows({
+    calculation: 'run-out',
+    source: 'least squares, computed apart from this project; no published example was found',
+    known: 'computed',
+    rows: runOutRows,
+  }),
+  totals: publishedRows({
+    calculation: 'run-out',
+    source: 'pages on total indicator reading',
+    known: 'reprint',
+    rows: totalReadingRows,
+  }),
+  roundPart: publishedRows({
+    calculation: 'run-out',
+    source: 'encyclopedia text on total indicator reading',
+    known: 'reprint',
+    rows: [roundPartRow],
+  }),
+}

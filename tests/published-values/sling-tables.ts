@@ -1,3 +1,5 @@
+import {publishedRows} from './published-rows.ts'
+
 /**
  * Tension factor 1/sin α of a leg by its angle α from the horizontal, in degrees.
  *
@@ -71,3 +73,54 @@ export const slingLimitRows: readonly {
   {oneLeg: 2, legs: 4, fromVertical: 45, hitch: 'straight', limit: 4.2},
   {oneLeg: 2, legs: 4, fromVertical: 60, hitch: 'straight', limit: 3},
 ]
+
+/** A leg of 10 ft with the hook 5 ft up; ASME B30.9 practice, read in a reprint. Lengths in inches. */
+export const twoLengthsRow = {length: 120, height: 60, factor: 2, fromHorizontal: 30} as const
+
+/** Share of the weight in each of two legs at 30° from the vertical; computed apart from this project. */
+export const twoLegsRow = {fromVertical: 30, share: 0.577} as const
+
+export const published = {
+  tensionFactors: publishedRows({
+    calculation: 'sling-angle',
+    source: 'trade tables of tension factors for slings',
+    known: 'reprint',
+    rows: tensionFactorRows,
+  }),
+  liftedShares: publishedRows({
+    calculation: 'sling-angle',
+    source: 'trade tables of slings, share of the straight load',
+    known: 'reprint',
+    rows: liftedShareRows,
+  }),
+  twoLengths: publishedRows({
+    calculation: 'sling-angle',
+    source: 'ASME B30.9 practice, length over height',
+    known: 'reprint',
+    rows: [twoLengthsRow],
+  }),
+  tensions: publishedRows({
+    calculation: 'sling-tension',
+    source: 'trade tables of tension factors for slings, a leg of two',
+    known: 'reprint',
+    rows: tensionFactorRows,
+  }),
+  twoLegs: publishedRows({
+    calculation: 'sling-tension',
+    source: 'statics, computed apart from this project',
+    known: 'computed',
+    rows: [twoLegsRow],
+  }),
+  modeFactors: publishedRows({
+    calculation: 'sling-limit',
+    source: 'EN 818-4, mode factors',
+    known: 'reprint',
+    rows: modeFactorRows,
+  }),
+  limits: publishedRows({
+    calculation: 'sling-limit',
+    source: 'EN 818-4 and EN 1492-1, working load limits',
+    known: 'reprint',
+    rows: slingLimitRows,
+  }),
+}

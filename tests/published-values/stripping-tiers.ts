@@ -1,3 +1,5 @@
+import {publishedRows} from './published-rows.ts'
+
 /**
  * Greatest residue in litres by the day the ship was built: for X and Y, for Z, tolerance of the water test.
  *
@@ -12,3 +14,12 @@ export const strippingTiers: readonly (readonly [string, string, number, number,
   ['2007-01-01', '12.3', 75, 75, 0],
   ['2031-02-14', '12.3', 75, 75, 0],
 ]
+
+export const published = {
+  tiers: publishedRows({
+    calculation: 'stripping-ceiling',
+    source: 'MARPOL annex II regulation 12',
+    known: 'memory',
+    rows: strippingTiers,
+  }),
+}

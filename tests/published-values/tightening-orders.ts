@@ -1,3 +1,5 @@
+import {publishedRows} from './published-rows.ts'
+
 /**
  * Cross patterns by count of bolts, numbered clockwise.
  *
@@ -35,3 +37,24 @@ export const passTorques: readonly (readonly [number, number, string])[] = [
   [83.6, 70, '58.5'],
   [83.6, 100, '83.6'],
 ]
+
+export const published = {
+  crossPatterns: publishedRows({
+    calculation: 'tightening-order',
+    source: 'ASME PCC-1 of 2010 and 2013, legacy cross-pattern table',
+    known: 'memory',
+    rows: crossPatterns,
+  }),
+  passRules: publishedRows({
+    calculation: 'tightening-passes',
+    source: 'three bolting pages; one rule of common practice',
+    known: ({source}) => (source.endsWith('common practice, no source') ? 'common-practice' : 'read'),
+    rows: passRules,
+  }),
+  passTorques: publishedRows({
+    calculation: 'tightening-passes',
+    source: 'arithmetic, computed apart from this project',
+    known: 'computed',
+    rows: passTorques,
+  }),
+}

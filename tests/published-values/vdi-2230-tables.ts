@@ -1,3 +1,5 @@
+import {publishedRows} from './published-rows.ts'
+
 /** One row of a preload and torque table: preload in kN and torque in N·m, with the digits that were printed. */
 export interface TorqueRow {
   readonly thread: string
@@ -231,3 +233,30 @@ export const rowsOf1986: readonly (readonly [string, number, number, number])[] 
   ['M27', 1100, 1550, 1800],
   ['M30', 1450, 2100, 2450],
 ]
+
+export const published = {
+  coarse: publishedRows({
+    calculation: 'tightening-torque',
+    source: 'VDI 2230 part 1, table A1, coarse threads, 2003 and later',
+    known: 'memory',
+    rows: coarseRows,
+  }),
+  fine: publishedRows({
+    calculation: 'tightening-torque',
+    source: 'VDI 2230 of 2001, fine threads',
+    known: 'reprint',
+    rows: fineRows,
+  }),
+  stainless: publishedRows({
+    calculation: 'tightening-torque',
+    source: 'table of stainless bolts, classes 50, 70 and 80',
+    known: 'reprint',
+    rows: stainlessRows,
+  }),
+  of1986: publishedRows({
+    calculation: 'tightening-torque',
+    source: 'machine manual by the edition of 1986',
+    known: 'reprint',
+    rows: rowsOf1986,
+  }),
+}

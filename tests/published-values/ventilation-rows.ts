@@ -1,3 +1,5 @@
+import {type NoRows, publishedRows} from './published-rows.ts'
+
 /** Minutes of the columns of `buildUpRows`. */
 export const buildUpMinutes = [10, 20, 40, 80, 160, 320, 640, 1280, 2560] as const
 
@@ -28,3 +30,38 @@ export const airChangeRows = [
 
 /** 600 m³, 20 air changes, 6000 m³/h, in hours; computed apart from this project. The 20 changes are common practice. */
 export const twentyChanges = 2.0
+
+export const published = {
+  buildUp: publishedRows({
+    calculation: 'gas-build-up',
+    source: 'published table of gas build-up by air changes',
+    known: 'read',
+    rows: buildUpRows,
+  }),
+  remaining: publishedRows({
+    calculation: 'dilution',
+    source: 'computed apart from this project as e^(−N)',
+    known: 'computed',
+    rows: remainingRows,
+  }),
+  fan: publishedRows({
+    calculation: 'dilution',
+    source: 'computed apart from this project',
+    known: 'computed',
+    rows: [fanRow],
+  }),
+  airChanges: publishedRows({
+    calculation: 'air-changes',
+    source: 'computed apart from this project',
+    known: 'computed',
+    rows: airChangeRows,
+  }),
+  twentyChanges: publishedRows({
+    calculation: 'ventilation-time',
+    source: 'computed apart from this project; the 20 changes are common practice',
+    known: 'computed',
+    rows: [twentyChanges],
+  }),
+}
+
+export const noRows: NoRows = {buildUpMinutes: 'heads of the columns'}

@@ -1,3 +1,5 @@
+import {publishedRows} from './published-rows.ts'
+
 /** Quantile of Student's t at 97.5 % by degrees of freedom: standard tables, from memory and recomputed apart from this project. */
 export const studentTRows: readonly (readonly [number, number])[] = [
   [1, 12.7062],
@@ -49,3 +51,30 @@ export const fourReadings = {
   lineMeetsLimit: 11_850,
   due: 11_100,
 } as const
+
+export const published = {
+  studentT: publishedRows({
+    calculation: 'wear-forecast',
+    source: 'standard tables of Student’s t',
+    known: 'memory',
+    rows: studentTRows,
+  }),
+  intervalAtMean: publishedRows({
+    calculation: 'wear-forecast',
+    source: 'a page on prediction intervals with its numbers',
+    known: 'read',
+    rows: [intervalAtMean],
+  }),
+  fiveReadings: publishedRows({
+    calculation: 'wear-forecast',
+    source: 'regression of five readings, computed apart from this project',
+    known: 'computed',
+    rows: [fiveReadings],
+  }),
+  fourReadings: publishedRows({
+    calculation: 'wear-forecast',
+    source: 'regression of four readings, computed apart from this project',
+    known: 'computed',
+    rows: [fourReadings],
+  }),
+}

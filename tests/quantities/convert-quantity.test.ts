@@ -6,7 +6,6 @@ import {
   type ConversionRow,
   definitionRows,
   factorRows,
-  printedFactorRows,
   wrongFactorRows,
 } from '../published-values/conversion-rows.ts'
 import {secondlyKnown, secondOpinion} from './second-opinions.ts'
@@ -17,10 +16,6 @@ function expectRow({value, to, expected, tolerance}: ConversionRow): void {
 }
 
 describe('a conversion', () => {
-  test.each(definitionRows)('$value is $expected $to by definition (from memory)', expectRow)
-  test.each(factorRows)('$value is $expected $to (computed apart by GNU units)', expectRow)
-  test.each(printedFactorRows)('$value prints as $expected $to in published tables', expectRow)
-
   test.each(wrongFactorRows)('does not reproduce the printed $printed $to for $value', (row) => {
     expectRow(row)
     const converted = convertQuantity(row.value, row.to).value

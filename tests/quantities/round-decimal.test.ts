@@ -1,32 +1,8 @@
 import fc from 'fast-check'
 import {describe, expect, test} from 'vitest'
 import {roundDecimal, roundSignificant, roundToStep} from '../../src/quantities/round-decimal.ts'
-import {
-  intervalRoundingRows,
-  isoRoundingRows,
-  significantRoundingRow,
-} from '../published-values/rounding-rows.ts'
 
 describe('rounding to a step', () => {
-  test.each(isoRoundingRows)(
-    '$value to $step is $halfEven, or $halfUp by half up (ISO 80000-1 annex B, from memory)',
-    ({value, step, halfEven, halfUp}) => {
-      expect(roundToStep(value, step)).toBe(halfEven)
-      expect(roundToStep(value, step, 'half-up')).toBe(halfUp)
-      const decimals = step === 10 ? -1 : 1
-      expect(roundDecimal(value, decimals)).toBe(halfEven)
-      expect(roundDecimal(value, decimals, 'half-up')).toBe(halfUp)
-    },
-  )
-
-  test.each(intervalRoundingRows)(
-    '$value to $step is $halfEven, or $halfUp by half up (a page on types of rounding, read)',
-    ({value, step, halfEven, halfUp}) => {
-      expect(roundToStep(value, step)).toBe(halfEven)
-      expect(roundToStep(value, step, 'half-up')).toBe(halfUp)
-    },
-  )
-
   test('is done in one go: 12.251 does not become 12.2 by way of 12.25', () => {
     expect(roundToStep(12.251, 0.1)).toBe('12.3')
     expect(roundToStep(Number(roundToStep(12.251, 0.01)), 0.1)).toBe('12.2')
@@ -60,11 +36,6 @@ describe('rounding to a step', () => {
 })
 
 describe('rounding to significant digits', () => {
-  test('60.25132 to three is 60.3 (a page on significant figures, read)', () => {
-    const {value, digits, printed} = significantRoundingRow
-    expect(roundSignificant(value, digits)).toBe(printed)
-  })
-
   test.each([
     [0, 3, '0'],
     [9.996, 3, '10.0'],

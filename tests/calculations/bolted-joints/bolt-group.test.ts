@@ -58,17 +58,6 @@ const inputs = fc.record({
 })
 
 describe('a group of bolts', () => {
-  test('four bolts at the corners of a square of 0.4 m under 800 kg, 0.05 m off centre, carry 2451.7 and 1471.0 N (computed apart from this project)', () => {
-    const {shares} = groupOf({
-      bolts: 4,
-      boltCircle: millimetres(400 * Math.SQRT2),
-      pull: newtons(800 * gravity),
-      moment: newtonMetres(800 * gravity * 0.05),
-      firstBoltAt: degrees(45),
-    })
-    expect(shares.map((one) => one.si.toFixed(1))).toEqual(['2451.7', '1471.0', '1471.0', '2451.7'])
-  })
-
   test('three bolts at 0.25 m under 600 kg, 0.05 m off centre, carry 2745.9 and twice 1569.1 N (computed apart from this project)', () => {
     const {shares, greatestShare} = groupOf({
       bolts: 3,

@@ -7,7 +7,7 @@ import {
   proofLoadRows,
   tensileLoadRows,
 } from '../../../src/calculations/bolted-joints/bolt-load-tables.ts'
-import {boltStrength, nominalStressArea} from '../../../src/calculations/bolted-joints/bolt-strength.ts'
+import {boltStrength} from '../../../src/calculations/bolted-joints/bolt-strength.ts'
 import {coarseThread} from '../../../src/calculations/bolted-joints/coarse-threads.ts'
 import {
   heldClasses,
@@ -31,16 +31,6 @@ function threadOf(diameter: number, pitch: number) {
 }
 
 describe('strength of a property class', () => {
-  test.each(publishedClasses)(
-    '%s at %d mm is %d, %d and %d N/mm² as printed',
-    (propertyClass, diameter, tensile, yielding, proof) => {
-      const strength = strengthOf(propertyClass, millimetres(diameter))
-      expect(strength.tensileStrength.si / megapascal).toBe(tensile)
-      expect(strength.yieldStress.si / megapascal).toBe(yielding)
-      expect(strength.proofStress?.si).toBe(proof * megapascal)
-    },
-  )
-
   test.each(publishedStainlessClasses)(
     '%s has %d and %d N/mm² and no proof load',
     (propertyClass, tensile, yielding) => {
@@ -80,15 +70,6 @@ describe('printed loads', () => {
     expect(tensileLoadRows.map((row) => row.size)).toEqual(publishedTensileLoads.map(([size]) => size))
   })
 
-  test.each(publishedProofLoads)('proof loads of %s are shipped as printed', (size, area, ...loads) => {
-    expect(loadClasses.map((one) => printedProofLoad(size, one)?.si)).toEqual(loads)
-    expect(proofLoadRows.find((row) => row.size === size)?.nominalStressArea.si).toBeCloseTo(area / 1e6, 12)
-  })
-
-  test.each(publishedTensileLoads)('least tensile loads of %s are shipped as printed', (size, ...loads) => {
-    expect(loadClasses.map((one) => printedTensileLoad(size, one)?.si)).toEqual(loads)
-  })
-
   test('where the table ends or has no column there is no printed load', () => {
     expect(printedProofLoad('M30', '8.8')).toBeUndefined()
     expect(printedTensileLoad('M5', '8.8')).toBeUndefined()
@@ -97,37 +78,6 @@ describe('printed loads', () => {
 })
 
 describe('loads of a bolt by area and class', () => {
-  test.each(publishedProofLoads.filter(([size]) => size !== 'M5'))(
-    'proof loads of %s lie within 0.6 %% of the printed ones',
-    (size, area, ...loads) => {
-      const thread = coarseThread(size)
-      expect(nominalStressArea(thread).si * 1e6).toBeCloseTo(area, 9)
-      loadClasses.forEach((propertyClass, index) => {
-        const proofLoad = boltStrength({thread, propertyClass}).proofLoad?.si ?? 0
-        expect(Math.abs(proofLoad / (loads[index] ?? 0) - 1)).toBeLessThanOrEqual(0.006)
-      })
-    },
-  )
-
-  test('those of M5 too, a size without a row among the coarse threads of the library', () => {
-    const thread = threadOf(5, 0.8)
-    const [, , ...loads] = publishedProofLoads[0] ?? ['', 0, 0, 0, 0]
-    loadClasses.forEach((propertyClass, index) => {
-      const proofLoad = boltStrength({thread, propertyClass}).proofLoad?.si ?? 0
-      expect(Math.abs(proofLoad / (loads[index] ?? 0) - 1)).toBeLessThanOrEqual(0.006)
-    })
-  })
-
-  test.each(publishedTensileLoads)(
-    'least tensile loads of %s lie within 0.6 %% of the printed ones',
-    (size, ...loads) => {
-      loadClasses.forEach((propertyClass, index) => {
-        const {tensileLoad} = boltStrength({thread: coarseThread(size), propertyClass})
-        expect(Math.abs(tensileLoad.si / (loads[index] ?? 0) - 1)).toBeLessThanOrEqual(0.006)
-      })
-    },
-  )
-
   test('proof loads of M30, whose printed row nobody here has read, are 336 600, 465 630 and 544 170 N (computed check values)', () => {
     const loads = loadClasses.map(
       (propertyClass) => boltStrength({thread: coarseThread('M30'), propertyClass}).proofLoad?.si ?? 0,

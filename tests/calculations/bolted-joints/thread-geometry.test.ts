@@ -3,37 +3,13 @@ import {describe, expect, test} from 'vitest'
 import {coarseSizes, coarseThread} from '../../../src/calculations/bolted-joints/coarse-threads.ts'
 import {threadGeometry} from '../../../src/calculations/bolted-joints/thread-geometry.ts'
 import {millimetres} from '../../../src/quantities/named-units.ts'
-import {coarseThreads, coreAreas, fineThreads} from '../../published-values/iso-metric-threads.ts'
+import {coarseThreads} from '../../published-values/iso-metric-threads.ts'
 
 function geometryOf(diameter: number, pitch: number) {
   return threadGeometry({nominalDiameter: millimetres(diameter), pitch: millimetres(pitch)})
 }
 
 describe('thread geometry', () => {
-  test.each(coarseThreads)('$size agrees with the published diameters and nominal stress area', (row) => {
-    const geometry = geometryOf(row.diameter, row.pitch)
-    expect(Math.abs(geometry.pitchDiameter.si * 1000 - row.d2)).toBeLessThanOrEqual(0.00051)
-    expect(Math.abs(geometry.minorDiameter.si * 1000 - row.d1)).toBeLessThanOrEqual(0.00051)
-    expect(Math.abs(geometry.coreDiameter.si * 1000 - row.d3)).toBeLessThanOrEqual(0.00051)
-    expect(Number((geometry.stressArea.si * 1e6).toPrecision(3))).toBe(row.nominalArea)
-  })
-
-  test.each(fineThreads)(
-    '%s agrees with the published fine-thread diameters',
-    (_size, diameter, pitch, d2, d3, nutMinor) => {
-      const geometry = geometryOf(diameter, pitch)
-      expect(Math.abs(geometry.pitchDiameter.si * 1000 - d2)).toBeLessThanOrEqual(0.00051)
-      expect(Math.abs(geometry.coreDiameter.si * 1000 - d3)).toBeLessThanOrEqual(0.00051)
-      expect(Math.abs(geometry.minorDiameter.si * 1000 - nutMinor)).toBeLessThanOrEqual(0.00051)
-    },
-  )
-
-  test.each(coreAreas)('%s agrees with the published core area', (size, area) => {
-    expect(Math.abs(threadGeometry(coarseThread(size)).coreArea.si * 1e6 - area)).toBeLessThanOrEqual(
-      0.011 + area * 1e-5,
-    )
-  })
-
   test('the coarse series of the library is the published one', () => {
     expect(coarseSizes).toEqual(coarseThreads.map((row) => row.size))
     for (const row of coarseThreads) {

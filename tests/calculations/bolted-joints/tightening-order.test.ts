@@ -2,7 +2,7 @@ import {describe, expect, test} from 'vitest'
 import {tighteningOrder} from '../../../src/calculations/bolted-joints/tightening-order.ts'
 import {tighteningPasses} from '../../../src/calculations/bolted-joints/tightening-passes.ts'
 import {newtonMetres, percent} from '../../../src/quantities/named-units.ts'
-import {crossPatterns, passRules, passTorques} from '../../published-values/tightening-orders.ts'
+import {crossPatterns} from '../../published-values/tightening-orders.ts'
 
 const counts = Array.from({length: 46}, (_, index) => index + 3)
 
@@ -44,10 +44,6 @@ describe('tightening order', () => {
     },
   )
 
-  test.each(crossPatterns)('%d bolts go in the remembered cross pattern %s', (bolts, pattern) => {
-    expect(tighteningOrder(bolts).join('-')).toBe(pattern.replaceAll(' ', '-'))
-  })
-
   test('the remembered cross patterns hold what they promise themselves', () => {
     for (const [bolts, pattern] of crossPatterns) {
       const order = pattern.split(/[- ]/u).map(Number)
@@ -88,19 +84,6 @@ describe('tightening order', () => {
 })
 
 describe('tightening passes', () => {
-  test.each(passTorques)('%d N·m at %d %% is %s N·m', (torque, share, printed) => {
-    const passes = tighteningPasses(
-      newtonMetres(torque),
-      [percent(share), percent(100)].slice(share === 100 ? 1 : 0),
-    )
-    expect(passes[0]?.si.toFixed(1)).toBe(printed)
-  })
-
-  test.each(passRules)('shares of $source are accepted and end at the whole', ({shares}) => {
-    const passes = tighteningPasses(newtonMetres(100), shares.map(percent))
-    expect(passes.map((one) => Math.round(one.si))).toEqual(shares)
-  })
-
   test('passes that fall or do not end at the whole are refused', () => {
     expect(() => tighteningPasses(newtonMetres(10), [percent(60), percent(30), percent(100)])).toThrow(
       'expected rising shares',

@@ -3,16 +3,10 @@ import {describe, expect, test} from 'vitest'
 import {entryLimit, entryLimitNote} from '../../../src/calculations/entry/entry-limit.ts'
 import {percent, ratio} from '../../../src/quantities/named-units.ts'
 import {quantityOf} from '../../../src/quantities/quantity.ts'
-import {entryLimitRows} from '../../published-values/entry-limit-rows.ts'
 
 const partsPerMillion = (value: number) => quantityOf('concentration', value * 1e-6)
 
 describe('entry limit', () => {
-  test.each(entryLimitRows)('$what is $content ppm ($known)', ({limit, share, content}) => {
-    const found = entryLimit({limit: partsPerMillion(limit), share: ratio(share)})
-    expect(Math.abs(found.si * 1e6 - content)).toBeLessThanOrEqual(1e-9 * content)
-  })
-
   test('a limit in % is the same limit in ppm, and a share of a share is their product', () => {
     fc.assert(
       fc.property(

@@ -6,7 +6,6 @@ import {absoluteTemperature, nitrogenMolarMass} from '../../../src/calculations/
 import {molarLeakRate} from '../../../src/calculations/gas/molar-leak-rate.ts'
 import {pressureHold} from '../../../src/calculations/gas/pressure-hold.ts'
 import {standardAtmosphere} from '../../../src/calculations/gas/standard-air.ts'
-import {convertQuantity} from '../../../src/quantities/convert-quantity.ts'
 import {
   bar,
   barGauge,
@@ -18,13 +17,7 @@ import {
   seconds,
 } from '../../../src/quantities/named-units.ts'
 import {quantityOf} from '../../../src/quantities/quantity.ts'
-import {
-  gasLeakRows,
-  leakUnitRows,
-  misprintedLeakRate,
-  tenGrams,
-  vacuumDecay,
-} from '../../published-values/gas-leak-rows.ts'
+import {gasLeakRows, misprintedLeakRate, tenGrams, vacuumDecay} from '../../published-values/gas-leak-rows.ts'
 
 const pascal = (value: number) => quantityOf('pressure-difference', value)
 const pascalAbsolute = (value: number) => quantityOf('absolute-pressure', value)
@@ -39,21 +32,11 @@ function leakOf(row: {readonly litres: number; readonly dropPascal: number; read
 }
 
 describe('leak of gas', () => {
-  test.each(gasLeakRows)('$what ($known)', (row) => {
-    expect(Math.abs(leakOf(row).rate.si - row.rate)).toBeLessThanOrEqual(row.tolerance)
-  })
-
   test('the misprinted 7.95e-4 mbar·l/s beside 7.8757e-4 atm·cm³/s is not reproduced', () => {
     const row = gasLeakRows[1]
     const milliBarLitres = (row ? leakOf(row).rate.si : Number.NaN) / 0.1
     expect(Math.abs(milliBarLitres - 7.98e-4)).toBeLessThanOrEqual(0.005e-4)
     expect(Math.abs(milliBarLitres / misprintedLeakRate - 1)).toBeGreaterThan(0.003)
-  })
-
-  test.each(leakUnitRows)('$text is $pascalCubicMetres Pa·m³/s', ({text, pascalCubicMetres, tolerance}) => {
-    expect(Math.abs(convertQuantity(text, 'Pa·m³/s').value - pascalCubicMetres)).toBeLessThanOrEqual(
-      tolerance,
-    )
   })
 
   test('28 l losing 0.05 bar in 15 min is 92 ml/min of free gas (computed check value)', () => {
@@ -94,12 +77,6 @@ describe('leak in moles', () => {
     endTemperature: kelvin(vacuumDecay.kelvin),
     duration: seconds(vacuumDecay.seconds),
   }
-
-  test('the example of the vacuum-decay rule of 40 CFR 1065 is met (inputs read, result recalled and computed)', () => {
-    const flow = molarLeakRate(example).si
-    expect(Math.abs(flow - vacuumDecay.recalled)).toBeLessThanOrEqual(vacuumDecay.recalledTolerance)
-    expect(Math.abs(flow - vacuumDecay.computed)).toBeLessThanOrEqual(vacuumDecay.computedTolerance)
-  })
 
   test('it agrees with the pressure hold, which corrects pressures and not moles', () => {
     fc.assert(
@@ -150,15 +127,6 @@ describe('mass of gas', () => {
       molarMass: gramsPerMole(tenGrams.gramsPerMole),
       temperature: degreesCelsius(celsius),
     }).si * 1000
-
-  test.each(tenGrams.computed)(
-    '$pascalCubicMetres Pa·m³ of 102 g/mol are 10 g at $celsius °C (computed check value)',
-    ({celsius, pascalCubicMetres}) => {
-      expect(Math.abs(massAt(celsius, pascalCubicMetres) / 10 - 1)).toBeLessThanOrEqual(
-        0.05 / pascalCubicMetres,
-      )
-    },
-  )
 
   test('the printed "10 g are about 224 Pa·m³" (read) holds near 0 °C and not at 20 °C', () => {
     expect(Math.abs(massAt(0, tenGrams.printed) - 10)).toBeLessThanOrEqual(0.1)

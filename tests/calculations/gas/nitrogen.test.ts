@@ -3,32 +3,20 @@ import {describe, expect, test} from 'vitest'
 import {bottleContent} from '../../../src/calculations/gas/bottle-content.ts'
 import {bottleCount} from '../../../src/calculations/gas/bottle-count.ts'
 import {fillGas} from '../../../src/calculations/gas/fill-gas.ts'
-import {gasMass} from '../../../src/calculations/gas/gas-mass.ts'
-import {nitrogenMolarMass} from '../../../src/calculations/gas/molar-gas.ts'
 import {purgeGas} from '../../../src/calculations/gas/purge-gas.ts'
 import {purgeTime} from '../../../src/calculations/gas/purge-time.ts'
 import {standardAtmosphere} from '../../../src/calculations/gas/standard-air.ts'
 import {wholeDown, wholeUp} from '../../../src/calculations/gas/whole-count.ts'
 import {
-  bar,
   barAbsolute,
   count,
-  cubicMetres,
-  degreesCelsius,
   litres,
   litresPerMinute,
   minutes,
   ratio,
 } from '../../../src/quantities/named-units.ts'
 import {quantityOf} from '../../../src/quantities/quantity.ts'
-import {
-  type BottleRow,
-  bottleCountRows,
-  bottleRows,
-  fillMass,
-  fillRows,
-  nominalBottle,
-} from '../../published-values/nitrogen-rows.ts'
+import {type BottleRow, bottleRows, nominalBottle} from '../../published-values/nitrogen-rows.ts'
 
 const pascal = (value: number) => quantityOf('absolute-pressure', value)
 
@@ -51,10 +39,6 @@ function contentOf(row: BottleRow): number {
 }
 
 describe('content of a bottle', () => {
-  test.each(bottleRows)('$what gives $cubicMetres m³ ($known)', (row) => {
-    expect(Math.abs(contentOf(row) - row.cubicMetres)).toBeLessThanOrEqual(row.tolerance)
-  })
-
   test('the printed 4013 l take 2000 psi as absolute: a gauge showing it means 0.7 % more', () => {
     const [absolute, gauge] = bottleRows.map(contentOf)
     expect((gauge ?? 0) / (absolute ?? 0) - 1).toBeGreaterThan(0.007)
@@ -75,7 +59,7 @@ describe('content of a bottle', () => {
           const draw = (from: number, to: number) =>
             contentOf({
               what: '',
-              known: '',
+              known: 'computed',
               tolerance: 0,
               cubicMetres: 0,
               litres: 50,
@@ -111,38 +95,6 @@ describe('content of a bottle', () => {
 })
 
 describe('filling with nitrogen', () => {
-  test.each(fillRows)(
-    '250 l from 0 to 3 bar(g) take $cubicMetres m³ counted at $reference Pa (computed check value)',
-    ({reference, cubicMetres: expected, tolerance}) => {
-      const free = fillGas({...fill, reference: pascal(reference)})
-      expect(Math.abs(free.si - expected)).toBeLessThanOrEqual(tolerance)
-    },
-  )
-
-  test('250 l from 0 to 3 bar(g) at 20 °C take 0.862 kg (computed check value)', () => {
-    const mass = gasMass({
-      volume: litres(250),
-      rise: bar(3),
-      molarMass: nitrogenMolarMass,
-      temperature: degreesCelsius(20),
-    })
-    expect(Math.abs(mass.si - fillMass)).toBeLessThanOrEqual(0.0005)
-  })
-
-  test.each(bottleCountRows)(
-    'twenty fillings from bottles of $bottleCubicMetres m³ are $exact, so $bottles bottles (computed check value)',
-    ({bottleCubicMetres, exact, bottles}) => {
-      const free = fillGas(fill)
-      expect(Math.abs((20 * free.si) / bottleCubicMetres - exact)).toBeLessThanOrEqual(0.005)
-      const taken = bottleCount({
-        freeGas: free,
-        purges: count(20),
-        bottleContent: cubicMetres(bottleCubicMetres),
-      })
-      expect(taken.bottles.si).toBe(bottles)
-    },
-  )
-
   test('no volume, no reference pressure and no rise are refused', () => {
     const refusal = 'Unexpected volume or reference pressure of nothing, expected values above zero'
     expect(() => fillGas({...fill, volume: litres(0)})).toThrow(refusal)

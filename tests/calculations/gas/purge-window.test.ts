@@ -14,7 +14,6 @@ import {
   litres,
   metres,
 } from '../../../src/quantities/named-units.ts'
-import {columnRows} from '../../published-values/purge-rows.ts'
 
 /** Weight of a column as the sum of a thousand slices, in bar. */
 function slices(density: number, height: number): number {
@@ -29,19 +28,6 @@ const heights = fc.double({min: 0, max: 30, noNaN: true})
 const pressures = fc.double({min: 0, max: 5, noNaN: true})
 
 describe('columns of liquid', () => {
-  test.each(columnRows)(
-    '$density kg/m³ over $height m with $added bar press $bar bar on the seal (computed check value)',
-    ({density, height, added, bar: expected, tolerance}) => {
-      const pressure = sealPressure({
-        density: kilogramsPerCubicMetre(density),
-        level: metres(height),
-        tankPressure: barGauge(added),
-        cofferdamPressure: barGauge(0),
-      })
-      expect(Math.abs(pressure.si / 1e5 - expected)).toBeLessThanOrEqual(tolerance)
-    },
-  )
-
   test('seal, purge and riser carry the weight of the slices and what presses besides', () => {
     fc.assert(
       fc.property(densities, heights, pressures, pressures, (density, height, one, other) => {

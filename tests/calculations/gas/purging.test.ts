@@ -6,20 +6,11 @@ import {standardAtmosphere} from '../../../src/calculations/gas/standard-air.ts'
 import {contentAfterChanges, nothingInSupply} from '../../../src/calculations/gas/well-mixed.ts'
 import {barAbsolute, count, percent} from '../../../src/quantities/named-units.ts'
 import {quantityOf} from '../../../src/quantities/quantity.ts'
-import {pressureCycleContents, sweepToOnePercent, vacuumPurge} from '../../published-values/purge-rows.ts'
 
 const partsPerMillion = (value: number) => quantityOf('concentration', value * 1e-6)
 const pascal = (value: number) => quantityOf('absolute-pressure', value)
 
 describe('sweep', () => {
-  test('21 to 1 % takes the 3.1 volumes read off a chart within 2 %, and 3.045 as computed', () => {
-    const volumes = purgeSweep({from: percent(21), to: percent(1), supply: nothingInSupply}).si
-    expect(Math.abs(volumes - sweepToOnePercent.printed)).toBeLessThanOrEqual(
-      sweepToOnePercent.printedTolerance,
-    )
-    expect(Math.abs(volumes - sweepToOnePercent.computed)).toBeLessThanOrEqual(0.0005)
-  })
-
   test('letting in small portions and mixing each comes to the same count', () => {
     fc.assert(
       fc.property(
@@ -86,41 +77,10 @@ describe('pressure and vacuum cycles', () => {
     reference: standardAtmosphere,
   }
 
-  test('cycles from 0 to 3 bar(g) leave 5.277, 1.332, 0.3364 and 0.0849 % (computed check values)', () => {
-    const {contents, cycles} = purgeCycles(toThree)
-    expect(cycles.si).toBe(pressureCycleContents.length)
-    for (const [index, printed] of pressureCycleContents.entries()) {
-      const digits = index < 2 ? 0.0005 : 0.00005
-      expect(Math.abs((contents[index]?.si ?? Number.NaN) * 100 - printed)).toBeLessThanOrEqual(digits)
-    }
-  })
-
   test('gauge pressures taken for absolute ones would promise an empty space after one cycle', () => {
     expect(() => purgeCycles({...toThree, low: pascal(0), high: pascal(3e5)})).toThrow(
       'Unexpected low pressure not below the high one, expected both above a vacuum, rising',
     )
-  })
-
-  test('a vacuum of 6 mmHg takes 2.20 cycles from 21 % to 5 ppm, so 3, and 2.976 volumes (read)', () => {
-    const of = (low: number) =>
-      purgeCycles({
-        from: percent(21),
-        to: partsPerMillion(5),
-        supply: nothingInSupply,
-        low: pascal(low * standardAtmosphere.si),
-        high: standardAtmosphere,
-        reference: standardAtmosphere,
-      })
-    for (const [low, exact] of [
-      [vacuumPurge.lowOfAtmosphere, vacuumPurge.exact],
-      [vacuumPurge.roundedLowOfAtmosphere, vacuumPurge.roundedExact],
-    ] as const) {
-      const purge = of(low)
-      expect(Math.abs(purge.exact.si - vacuumPurge.printedExact)).toBeLessThanOrEqual(0.005)
-      expect(Math.abs(purge.exact.si - exact)).toBeLessThanOrEqual(0.0005)
-      expect(purge.cycles.si).toBe(vacuumPurge.cycles)
-      expect(Math.abs(purge.volumes.si - vacuumPurge.volumes)).toBeLessThanOrEqual(0.0005)
-    }
   })
 
   test('filling and letting off by moles, cycle by cycle, needs as many cycles and as much gas', () => {

@@ -4,7 +4,6 @@ import {coarseThread} from '../../../src/calculations/bolted-joints/coarse-threa
 import {loweringBolts} from '../../../src/calculations/lifting/lowering-bolts.ts'
 import {type ScrewTorqueInput, screwTorque} from '../../../src/calculations/lifting/screw-torque.ts'
 import {degrees, kilograms, kilonewtons, millimetres, ratio} from '../../../src/quantities/named-units.ts'
-import {screwRows} from '../../published-values/power-screw-rows.ts'
 
 const plain: ScrewTorqueInput = {
   load: kilonewtons(5),
@@ -25,27 +24,6 @@ function byAngles(load: number, diameter: number, lead: number, friction: number
 }
 
 describe('torque of a screw under load', () => {
-  test.each(screwRows)('$id: $raising N·m up, $lowering N·m down, efficiency $efficiency ($known)', (row) => {
-    const result = screwTorque({
-      load: kilonewtons(row.load),
-      pitchDiameter: millimetres(row.pitchDiameter),
-      lead: millimetres(row.lead),
-      flankAngle: degrees(row.flank),
-      threadFriction: ratio(row.friction),
-      ...(row.collar
-        ? {
-            collar: {
-              meanDiameter: millimetres(row.collar.diameter),
-              friction: ratio(row.collar.friction),
-            },
-          }
-        : {}),
-    })
-    expect(Math.abs(result.raising.si - row.raising)).toBeLessThanOrEqual(row.tolerance)
-    expect(Math.abs(result.lowering.si - row.lowering)).toBeLessThanOrEqual(row.tolerance)
-    expect(Math.abs(result.efficiency.si - row.efficiency)).toBeLessThanOrEqual(5e-4)
-  })
-
   test('agrees with the inclined plane, is linear in the load, and friction raises both torques', () => {
     fc.assert(
       fc.property(

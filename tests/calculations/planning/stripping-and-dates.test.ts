@@ -4,27 +4,10 @@ import {dateOfDay, dayNumber} from '../../../src/calculations/planning/calendar-
 import {orderByDate} from '../../../src/calculations/planning/order-by-date.ts'
 import {strippingCeiling} from '../../../src/calculations/planning/stripping-ceiling.ts'
 import {hours, seconds} from '../../../src/quantities/named-units.ts'
-import {strippingTiers} from '../../published-values/stripping-tiers.ts'
 
 const days = (count: number) => seconds(count * 86_400)
 
 describe('stripping ceiling', () => {
-  test.each(strippingTiers)(
-    'built on %s, regulation %s: %d l for X and Y, %d l for Z, test tolerance %d l',
-    (built, paragraph, strict, lenient, tolerance) => {
-      for (const [category, litres] of [
-        ['X', strict],
-        ['Y', strict],
-        ['Z', lenient],
-      ] as const) {
-        const result = strippingCeiling({built, category})
-        expect(result.ceiling.si * 1000).toBeCloseTo(litres, 9)
-        expect(result.testTolerance.si * 1000).toBeCloseTo(tolerance, 9)
-        expect(result.paragraph).toBe(paragraph)
-      }
-    },
-  )
-
   test('never rises with a later day', () => {
     const day = fc.integer({min: dayNumber('1950-01-01'), max: dayNumber('2050-01-01')})
     fc.assert(

@@ -6,10 +6,6 @@ import {metresPerSecond, millimetres, revolutionsPerMinute} from '../../../src/q
 import {quantityOf} from '../../../src/quantities/quantity.ts'
 
 describe('speed at a seal lip', () => {
-  test('60 mm at 2400 rpm is 7.5 m/s (geometry, computed check value)', () => {
-    expect(Math.abs(lipSpeed(millimetres(60), revolutionsPerMinute(2400)).si - 7.5)).toBeLessThanOrEqual(0.05)
-  })
-
   test('is the way of a point on the surface added up over one second', () => {
     const [radius, turns, steps] = [0.03, 40, 400_000]
     let way = 0
@@ -44,17 +40,6 @@ describe('speed at a seal lip', () => {
 })
 
 describe('seat of a lip seal', () => {
-  test('has Ra 0.2 to 0.8 µm below elastomer and 0.1 to 0.4 µm below PTFE (DIN 3760 and ISO 6194-1, from memory)', () => {
-    const window = (lip: 'elastomer' | 'ptfe') => {
-      const seat = sealSeat(lip, metresPerSecond(1))
-      return [seat.leastRoughness.si * 1e6, seat.greatestRoughness.si * 1e6]
-    }
-    expect(window('elastomer')[0]).toBeCloseTo(0.2, 9)
-    expect(window('elastomer')[1]).toBeCloseTo(0.8, 9)
-    expect(window('ptfe')[0]).toBeCloseTo(0.1, 9)
-    expect(window('ptfe')[1]).toBeCloseTo(0.4, 9)
-  })
-
   test('is at least 45 HRC up to 4 m/s and 55 HRC above it (DIN 3760, from memory)', () => {
     expect(sealSeat('elastomer', metresPerSecond(4)).leastHardness.si).toBe(45)
     expect(sealSeat('elastomer', metresPerSecond(4.01)).leastHardness.si).toBe(55)

@@ -5,7 +5,7 @@ import {oRingDepth, oRingSqueeze, oRingSqueezeLimits} from '../../../src/calcula
 import {greatestStretch, oRingFill, oRingStretch} from '../../../src/calculations/seals/o-ring-stretch.ts'
 import {inches, millimetres, percent} from '../../../src/quantities/named-units.ts'
 import {quantityOf} from '../../../src/quantities/quantity.ts'
-import {glandRows, sectionRows} from '../../published-values/o-ring-tables.ts'
+import {sectionRows} from '../../published-values/o-ring-tables.ts'
 
 /** Least and greatest squeeze of a gland from its limits of depth, in inches. */
 function limits(section: number, tolerance: number, [least, greatest]: readonly [number, number]) {
@@ -16,19 +16,6 @@ function limits(section: number, tolerance: number, [least, greatest]: readonly 
 }
 
 describe('squeeze of an O-ring', () => {
-  test.each(glandRows)(
-    '$gland gland of section $section in has the printed limits $squeeze in and $percent % (gland table, read in a reprint)',
-    (row) => {
-      const {least, greatest} = limits(row.section, row.tolerance, row.depth)
-      const found = [least.length.si / 0.0254, greatest.length.si / 0.0254]
-      const shares = [least.share.si * 100, greatest.share.si * 100]
-      for (const side of [0, 1] as const) {
-        expect(Math.abs((found[side] ?? 0) - row.squeeze[side])).toBeLessThanOrEqual(5e-4)
-        expect(Math.abs((shares[side] ?? 0) - row.percent[side])).toBeLessThanOrEqual(0.5)
-      }
-    },
-  )
-
   test('section .139 in a static radial gland has 14.07 and 23.08 %, which the table rounds to 14 and 23 (computed check value)', () => {
     const {least, greatest} = limits(0.139, 0.004, [0.11, 0.116])
     expect(Math.abs(least.share.si * 100 - 14.07)).toBeLessThanOrEqual(0.005)
@@ -99,10 +86,6 @@ describe('sections of the standard series', () => {
     )
   })
 
-  test.each(glandRows)('section $section in has the tolerance of the series (from memory)', (row) => {
-    expect((oRingSectionTolerance(inches(row.section))?.si ?? 0) / 0.0254).toBeCloseTo(row.tolerance, 12)
-  })
-
   test('a section beside the series has no tolerance here, and 3.53 mm has the four thousandths of its own', () => {
     expect(oRingSectionTolerance(millimetres(3.53))?.si).toBeCloseTo(0.004 * 0.0254, 12)
     expect(oRingSectionTolerance(millimetres(4))).toBeUndefined()
@@ -116,13 +99,6 @@ describe('stretch and fill of an O-ring', () => {
     insideDiameter: millimetres(24.99),
     grooveDiameter: millimetres(25.7),
   }
-
-  test('24.99 on 25.7 mm is 2.841 % stretch and 1.22 % less section (computed check value)', () => {
-    const result = oRingStretch(ring)
-    expect(Math.abs(result.stretch.si * 100 - 2.841)).toBeLessThanOrEqual(5e-4)
-    expect(Math.abs(result.sectionLoss.si * 100 - 1.22)).toBeLessThanOrEqual(5e-3)
-    expect(result.reducedSection.si / ring.section.si).toBeCloseTo(1 - result.sectionLoss.si, 12)
-  })
 
   test('24.99 by 3.53 mm in a groove of 25.4 mm, 2.87 deep and 4.75 wide fills 72.42 % (computed check value)', () => {
     const fill = oRingFill({
