@@ -1,4 +1,3 @@
-import {valueGroups} from '../../handbook-model/computed.ts'
 import type {Datum} from '../../handbook-model/datum.ts'
 import type {Design, Limit} from '../../handbook-model/design-content.ts'
 import {
@@ -134,9 +133,8 @@ function kindsOfUnit(symbol: string): readonly QuantityKind[] {
 
 function kindOfValue(limit: Limit, design: Design): QuantityKind | undefined {
   const stated = statedValue(limit, design)
-  if (stated?.kind === 'known') return stated.quantity.kind
-  const [group = '', name = ''] = limit.value.id.split('.')
-  return valueGroups.some((one) => one === group) ? kindsOfNames.get(name) : undefined
+  if (stated) return stated.kind === 'known' ? stated.quantity.kind : undefined
+  return kindsOfNames.get(limit.value.id.split('.')[1] ?? '')
 }
 
 /** The value of a limit where the design states it; a computed one has no unit of the author's. */
@@ -163,7 +161,7 @@ function statedValue(limit: Limit, design: Design): Datum<QuantityKind> | undefi
 /** Units of the inch and pound system; the two systems do not meet on one sheet. */
 const inchPound = new Set(['psi', 'psi(g)', 'in', 'lb', 'lbf·ft'])
 
-/** Kinds of the values that every pump has, by the name behind the point. */
+/** Kinds of the values that a design does not state itself, by the name behind the point; a name is of one kind in every group. */
 const kindsOfNames: ReadonlyMap<string, QuantityKind> = new Map([
   ['allowed-drop', 'pressure-difference'],
   ['trapped-pressure', 'pressure-difference'],
@@ -218,4 +216,37 @@ const kindsOfNames: ReadonlyMap<string, QuantityKind> = new Map([
   ['height', 'length'],
   ['volume', 'volume'],
   ['head-volume', 'volume'],
+  ['pressure-per-kelvin', 'pressure-difference'],
+  ['preload', 'force'],
+  ['bolt-load', 'force'],
+  ['mass', 'mass'],
+  ['leg-load', 'mass'],
+  ['rated-load', 'mass'],
+  ['angle', 'angle'],
+  ['travel', 'length'],
+  ['running-diameter', 'length'],
+  ['seat-depth', 'length'],
+  ['pressure-pipe-bore', 'length'],
+  ['pressure-pipe-outside', 'length'],
+  ['return-pipe-bore', 'length'],
+  ['squeeze', 'ratio'],
+  ['stretch', 'ratio'],
+  ['pressure', 'pressure-difference'],
+
+  ['volumetric-efficiency', 'ratio'],
+  ['mechanical-efficiency', 'ratio'],
+  ['lip-speed', 'speed'],
+  ['displacement', 'displacement'],
+  ['purge-gas-flow', 'volume-flow'],
+  ['flush-flow', 'volume-flow'],
+  ['ventilator-flow', 'volume-flow'],
+  ['bottle-volume', 'volume'],
+  ['drum-volume', 'volume'],
+  ['count', 'count'],
+  ['turns', 'count'],
+  ['per-bottle', 'count'],
+  ['drums', 'count'],
+  ['purge-changes', 'count'],
+  ['entry-air-changes', 'count'],
+  ['flush-changes', 'count'],
 ])
