@@ -12,8 +12,6 @@ export interface MessageDetails {
   readonly note?: string
   /** The other place that matters, for example the first definition. */
   readonly cause?: Place
-  readonly actual?: string
-  readonly expected?: readonly string[]
 }
 
 /**
@@ -38,8 +36,6 @@ export function addMessage(
   message.fatal = severity === 'stops-the-build' ? true : severity === 'warns' ? false : undefined
   message.file = place.path
   if (details.note !== undefined) message.note = details.note
-  if (details.actual !== undefined) message.actual = details.actual
-  if (details.expected !== undefined) message.expected = [...details.expected]
   if (details.cause !== undefined) {
     message.cause = `${details.cause.path}:${details.cause.line}:${details.cause.column}`
   }

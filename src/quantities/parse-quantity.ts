@@ -1,4 +1,4 @@
-import {type AnyQuantity, type Quantity, type QuantityKind, quantityOf} from './quantity.ts'
+import {type Quantity, type QuantityKind, quantityOf} from './quantity.ts'
 import {type Unit, units} from './units.ts'
 
 /** A quantity read from text, with what is needed to print it as it was written. */
@@ -43,8 +43,8 @@ export function parseQuantity<K extends QuantityKind>(
   if (negative && unit.neverNegative && value !== 0) {
     return {ok: false, reason: `Unexpected negative value \`${text}\`, expected zero or more`}
   }
-  if (!Number.isFinite(value)) return {ok: false, reason: `Unexpected \`${text}\`, expected a finite number`}
   const si = value * unit.factor + unit.offset
+  if (!Number.isFinite(si)) return {ok: false, reason: `Unexpected \`${text}\`, expected a finite number`}
   if (unit.kind === 'temperature' && si < 0) {
     return {ok: false, reason: `Unexpected \`${text}\` below absolute zero, expected a temperature above it`}
   }
@@ -52,7 +52,7 @@ export function parseQuantity<K extends QuantityKind>(
     ok: true,
     written: {
       quantity: quantityOf(unit.kind, si),
-      figure: `${negative ? '−' : ''}${digits}`,
+      figure: `${negative && value !== 0 ? '−' : ''}${digits}`,
       unit: unit.symbol,
     },
   }
@@ -76,9 +76,4 @@ function expectationOf(kinds: readonly QuantityKind[], known: readonly Unit[]): 
   const symbols = known.filter((unit) => kinds.includes(unit.kind)).map((unit) => unit.symbol)
   const named = symbols.map((symbol) => (symbol === '' ? 'no unit' : `\`${symbol}\``))
   return `a number such as \`3.5\` with one of the units ${named.join(', ')}`
-}
-
-/** True when both are of one kind, so that they may be compared. */
-export function isSameKind(one: AnyQuantity, other: AnyQuantity): boolean {
-  return one.kind === other.kind
 }

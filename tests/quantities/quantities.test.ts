@@ -25,6 +25,8 @@ describe('reading a quantity', () => {
     ['-273.15 °C', 'temperature', 0, '−273.15 °C'],
     ['65 %', 'ratio', 0.65, '65 %'],
     ['8', 'count', 8, '8'],
+    ['-0 mm', 'length', 0, '0 mm'],
+    ['−0.0 bar(g)', 'gauge-pressure', 0, '0.0 bar(g)'],
   ])('`%s` is a %s and prints in its proper form', (text, kind, si, printed) => {
     const parsed = parseQuantity(text, [kind])
     expect(parsed.ok && parsed.written.quantity.si).toBeCloseTo(si, 9)
@@ -42,6 +44,7 @@ describe('reading a quantity', () => {
     ['0.3', 'length', 'Unexpected `0.3` without a unit'],
     ['1,5 mm', 'length', 'Unexpected unit `,5 mm`'],
     ['', 'length', 'Unexpected ``'],
+    [`${'9'.repeat(307)} t`, 'mass', 'Unexpected `9'],
     ['-273.16 °C', 'temperature', 'Unexpected `-273.16 °C` below absolute zero'],
   ])('`%s` is refused as %s with what is expected', (text, kind, reason) => {
     const parsed = parseQuantity(text, [kind])
