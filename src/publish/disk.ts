@@ -27,6 +27,10 @@ export interface Disk {
   link(from: string, to: string): boolean
   rename(from: string, to: string): void
   remove(path: string): void
+  /** Puts the name of this program on a file that says who is at work; false where another running program did. */
+  claim(path: string): boolean
+  /** True when another program that still runs has claimed it. */
+  isHeld(path: string): boolean
 }
 
 /** The real disk. Every call throws the machine's own error. */
@@ -57,4 +61,27 @@ export const nodeDisk: Disk = {
   },
   rename: renameSync,
   remove: (path) => rmSync(path, {recursive: true, force: true}),
+  claim: (path) => {
+    if (isHeld(path)) return false
+    writeFileSync(path, `${process.pid}\n`)
+    return true
+  },
+  isHeld,
+}
+
+/**
+ * Looks for the program whose number the file holds.
+ *
+ * Two programs on two machines do not see each other: it would take a lock of the disk itself, which not every disk has.
+ */
+function isHeld(path: string): boolean {
+  if (!existsSync(path)) return false
+  const holder = Number(readFileSync(path, 'utf8'))
+  if (!Number.isInteger(holder) || holder <= 0 || holder === process.pid) return false
+  try {
+    process.kill(holder, 0)
+    return true
+  } catch (error) {
+    return error instanceof Error && 'code' in error && error.code === 'EPERM'
+  }
 }

@@ -7,12 +7,13 @@ import {manifestFiles, manifestText, sha256} from './manifest.ts'
 function namesOf(
   siteFolder: string,
   vessel: string,
-): {live: string; next: string; old: string; journal: string} {
+): {live: string; next: string; old: string; journal: string; busy: string} {
   return {
     live: join(siteFolder, vessel),
     next: join(siteFolder, `.new-${vessel}`),
     old: join(siteFolder, `.old-${vessel}`),
     journal: join(siteFolder, `.swap-${vessel}`),
+    busy: join(siteFolder, `.busy-${vessel}`),
   }
 }
 
@@ -21,10 +22,11 @@ function namesOf(
  *
  * Files that did not change are hard links to the bytes already there. Until
  * the journal is written the last good folder is untouched; after it, any
- * later command completes the swap.
+ * later command completes the swap. A file says from the first to the last
+ * moment which program is at work.
  *
  * @throws {Error}
- *   The machine's own error when it cannot write.
+ *   The machine's own error when it cannot write; `EBUSY` when another program is at work on this vessel.
  */
 export function publishVessel(input: {
   readonly vesselId: string
@@ -33,9 +35,16 @@ export function publishVessel(input: {
   readonly disk: Disk
 }): void {
   const {vesselId, siteFolder, disk} = input
-  const {live, next, journal} = namesOf(siteFolder, vesselId)
+  const {live, next, journal, busy} = namesOf(siteFolder, vesselId)
   disk.makeFolder(siteFolder)
   completeInterruptedSwaps(siteFolder, disk)
+  if (!disk.claim(busy))
+    throw Object.assign(
+      new Error(
+        `another build is writing the handbook of \`${vesselId}\`: wait for it, or remove \`${busy}\` when none runs`,
+      ),
+      {code: 'EBUSY'},
+    )
   disk.remove(next)
   const known = hashesOf(join(live, manifestText), disk)
   const files = [...input.files].sort((a, b) => (a.path < b.path ? -1 : 1))
@@ -51,19 +60,33 @@ export function publishVessel(input: {
   finishSwap(siteFolder, vesselId, disk)
 }
 
-/** Completes every swap that was interrupted, and clears folders that were never finished. Every command begins with it. */
+/**
+ * Completes every swap that was interrupted, and clears folders that were never finished. Every command begins with it.
+ *
+ * Only what a publishing run left behind is touched: its claim or its journal names the vessel. What a running program
+ * is at work on is left to it.
+ */
 export function completeInterruptedSwaps(siteFolder: string, disk: Disk): void {
   if (!disk.exists(siteFolder)) return
-  const names = disk.list(siteFolder)
-  for (const name of names)
-    if (name.startsWith('.swap-')) finishSwap(siteFolder, name.slice('.swap-'.length), disk)
-  for (const name of disk.list(siteFolder))
-    if (name.startsWith('.new-') || name.startsWith('.old-')) disk.remove(join(siteFolder, name))
+  const vessels = disk.list(siteFolder).flatMap((name) => /^\.(?:busy|swap)-(.+)$/u.exec(name)?.[1] ?? [])
+  for (const vessel of new Set(vessels))
+    if (!disk.isHeld(namesOf(siteFolder, vessel).busy)) finishOrClear(siteFolder, vessel, disk)
+}
+
+function finishOrClear(siteFolder: string, vessel: string, disk: Disk): void {
+  const {live, next, old, journal, busy} = namesOf(siteFolder, vessel)
+  if (disk.exists(journal)) finishSwap(siteFolder, vessel, disk)
+  else {
+    disk.remove(next)
+    if (disk.exists(old) && !disk.exists(live)) disk.rename(old, live)
+    disk.remove(old)
+    disk.remove(busy)
+  }
 }
 
 /** The two renames; each may already have been done by the run that was interrupted. */
 function finishSwap(siteFolder: string, vessel: string, disk: Disk): void {
-  const {live, next, old, journal} = namesOf(siteFolder, vessel)
+  const {live, next, old, journal, busy} = namesOf(siteFolder, vessel)
   if (disk.exists(next)) {
     if (disk.exists(live)) {
       disk.remove(old)
@@ -73,6 +96,7 @@ function finishSwap(siteFolder: string, vessel: string, disk: Disk): void {
   }
   disk.remove(journal)
   disk.remove(old)
+  disk.remove(busy)
 }
 
 function isIntact(path: string, file: RenderedFile, disk: Disk): boolean {

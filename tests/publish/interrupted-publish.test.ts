@@ -87,7 +87,7 @@ describe.each(cases)('publishing $title', ({before, base, known}) => {
   const calls = callsOf(before, (site, disk) => publish(site, newTexts, disk), base)
   const stops = calls.flatMap((call, index) =>
     moments
-      .filter((moment) => moment !== 'half' || call === 'write')
+      .filter((moment) => moment !== 'half' || call === 'write' || call === 'claim')
       .map((moment) => ({call, index, moment})),
   )
 

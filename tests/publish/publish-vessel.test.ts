@@ -1,5 +1,6 @@
+import {spawnSync} from 'node:child_process'
 import {createHash} from 'node:crypto'
-import {existsSync, mkdirSync, readdirSync, readFileSync, statSync, writeFileSync} from 'node:fs'
+import {existsSync, mkdirSync, readdirSync, readFileSync, renameSync, statSync, writeFileSync} from 'node:fs'
 import {join} from 'node:path'
 import {describe, expect, test} from 'vitest'
 import {type Disk, nodeDisk} from '../../src/publish/disk.ts'
@@ -177,6 +178,7 @@ describe('completing interrupted swaps', () => {
   test('clears a folder that was never finished and keeps the good one', () => {
     withFolder((site) => {
       publish(site, first)
+      writeFileSync(join(site, '.busy-vessel-a'), `${pidOfEndedProgram()}\n`)
       mkdirSync(join(site, '.new-vessel-a'))
       writeFileSync(join(site, '.new-vessel-a', 'index.html'), 'half')
       completeInterruptedSwaps(site, nodeDisk)
@@ -196,4 +198,69 @@ describe('completing interrupted swaps', () => {
       expect(textsBelow(site)).toEqual({'one/index.html': 'one', 'two/index.html': 'two'})
     })
   })
+
+  test('brings the good folder back where neither it nor a new one stands', () => {
+    withFolder((site) => {
+      publish(site, first)
+      const before = textsBelow(join(site, 'vessel-a'))
+      renameSync(join(site, 'vessel-a'), join(site, '.old-vessel-a'))
+      writeFileSync(join(site, '.busy-vessel-a'), '')
+      completeInterruptedSwaps(site, nodeDisk)
+      expect(readdirSync(site)).toEqual(['vessel-a'])
+      expect(textsBelow(join(site, 'vessel-a'))).toEqual(before)
+    })
+  })
+
+  test('touches no folder that is not its own, whatever it is called', () => {
+    withFolder((site) => {
+      for (const name of ['.old-photos', '.new-ideas']) {
+        mkdirSync(join(site, name))
+        writeFileSync(join(site, name, 'a.txt'), name)
+      }
+      completeInterruptedSwaps(site, nodeDisk)
+      publish(site, first)
+      expect(readFileSync(join(site, '.old-photos/a.txt'), 'utf8')).toBe('.old-photos')
+      expect(readFileSync(join(site, '.new-ideas/a.txt'), 'utf8')).toBe('.new-ideas')
+    })
+  })
 })
+
+describe('two programs at one vessel', () => {
+  test('the one that comes second touches nothing of the first and says so', () => {
+    withFolder((site) => {
+      publish(site, first)
+      writeFileSync(join(site, '.busy-vessel-a'), `${process.ppid}\n`)
+      mkdirSync(join(site, '.new-vessel-a'))
+      writeFileSync(join(site, '.new-vessel-a', 'index.html'), 'half')
+      const before = textsBelow(site)
+      completeInterruptedSwaps(site, nodeDisk)
+      expect(textsBelow(site)).toEqual(before)
+      expect(() => publish(site, second)).toThrow(
+        `another build is writing the handbook of \`vessel-a\`: wait for it, or remove \`${join(site, '.busy-vessel-a')}\` when none runs`,
+      )
+      expect(textsBelow(site)).toEqual(before)
+    })
+  })
+
+  test('a build of another vessel goes on beside it', () => {
+    withFolder((site) => {
+      writeFileSync(join(site, '.busy-vessel-b'), `${process.ppid}\n`)
+      publish(site, first)
+      expect(readdirSync(site)).toEqual(['.busy-vessel-b', 'vessel-a'])
+    })
+  })
+
+  test("a program that has ended stands in nobody's way", () => {
+    withFolder((site) => {
+      for (const holder of [`${pidOfEndedProgram()}\n`, '', 'x', `${process.pid}\n`, '0\n', '-1\n']) {
+        writeFileSync(join(site, '.busy-vessel-a'), holder)
+        publish(site, first)
+        expect(readdirSync(site)).toEqual(['vessel-a'])
+      }
+    })
+  })
+})
+
+function pidOfEndedProgram(): number {
+  return spawnSync(process.execPath, ['--version']).pid
+}

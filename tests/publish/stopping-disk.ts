@@ -37,6 +37,13 @@ export function stoppingDisk(disk: Disk, stopAt: number, moment: Moment, calls: 
     mayWrite: disk.mayWrite,
     read: disk.read,
     list: disk.list,
+    isHeld: disk.isHeld,
+    claim: (path) =>
+      counted(
+        'claim',
+        () => disk.claim(path),
+        () => disk.write(path, new Uint8Array()),
+      ),
     makeFolder: (path) => counted('makeFolder', () => disk.makeFolder(path)),
     write: (path, bytes) =>
       counted(
