@@ -117,11 +117,11 @@ function isNothing({yaml, csv, markdown}: ContentSources): boolean {
 }
 
 const knownFile =
-  /^(office|sources|terms|tools|parts|symptoms|failures|exceptions)\.yaml$|^(cautions|designs|jobs)\/[^/]+\.yaml$|^vessels\/[^/]+\/vessel\.yaml$/u
+  /^(office|sources|terms|tools|parts|symptoms|failures|exceptions)\.yaml$|^(cautions|designs|jobs)\/[^/]+\.yaml$|^vessels\/[^/]+\/vessel\.yaml$|^issues\/[^/]+\/([^/]+\.json|texts\/[0-9a-f]{64}\.txt)$/u
 
 function refuseStrayFiles(sources: ContentSources, files: ContentFiles): void {
   const tables = Object.keys(keyColumns).map((name) => `tables/${name}.csv`)
-  for (const path of [...sources.yaml.keys(), ...sources.csv.keys()]) {
+  for (const path of [...sources.yaml.keys(), ...sources.csv.keys(), ...sources.ledgers.keys()]) {
     if (knownFile.test(path) || tables.includes(path)) continue
     addMessage(
       files,

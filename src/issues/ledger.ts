@@ -1,5 +1,6 @@
 import {z} from 'zod'
 import {addMessage, type ContentFiles} from '../messages/add-message.ts'
+import {checkCode} from '../technical-text/technical-hash.ts'
 
 const pageEntry = z.strictObject({
   revision: z.int().min(1),
@@ -55,7 +56,7 @@ function compare(a: string, b: string): number {
   return a < b ? -1 : a > b ? 1 : 0
 }
 
-/** One ledger from its text. */
+/** One ledger from its text; one that was copied or edited is a message. */
 export function readLedger(path: string, text: string, files: ContentFiles): Ledger | undefined {
   const note = {note: 'Take the file again from the commit of that issue: a ledger is never edited'}
   let data: unknown
@@ -72,15 +73,28 @@ export function readLedger(path: string, text: string, files: ContentFiles): Led
     return undefined
   }
   const parsed = ledgerShape.safeParse(data)
-  if (parsed.success) return parsed.data
-  const [issue] = parsed.error.issues
-  addMessage(
-    files,
-    {path, line: 1, column: 1},
-    'no-damaged-ledger',
-    `Unexpected field \`${fieldOf(issue)}\` in the ledger, expected a ledger of version \`1\``,
-    note,
-  )
+  const fault = parsed.success
+    ? faultOfLedger(path, parsed.data)
+    : `Unexpected field \`${fieldOf(parsed.error.issues[0])}\` in the ledger, expected a ledger of version \`1\``
+  if (fault === undefined) return parsed.data
+  addMessage(files, {path, line: 1, column: 1}, 'no-damaged-ledger', fault, note)
+  return undefined
+}
+
+/** A reason why the ledger is not the one that was written to this place, or undefined. */
+function faultOfLedger(path: string, {vessel, issue, pages}: Ledger): string | undefined {
+  const [, folder = '', name = ''] = path.split('/')
+  if (vessel !== folder)
+    return `Unexpected vessel \`${vessel}\` of the ledger, expected \`${folder}\` as its folder`
+  if (`${issue}.json` !== name)
+    return `Unexpected issue \`${issue}\` of the ledger, expected \`${name.replace(/\.json$/u, '')}\` as its name`
+  for (const [page, {revision, hash, code}] of Object.entries(pages)) {
+    if (!page.startsWith(`${vessel}/`))
+      return `Unexpected page \`${page}\` in the ledger, expected pages of \`${vessel}\``
+    const expected = checkCode(page, revision, hash)
+    if (code !== expected)
+      return `Unexpected check code \`${code}\` of page \`${page}\` in the ledger, expected \`${expected}\` for its revision and text`
+  }
   return undefined
 }
 

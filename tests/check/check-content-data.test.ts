@@ -236,6 +236,9 @@ describe('files at places that the content model does not know', () => {
     'tables/tread.csv',
     'vessels/vessel-a/spares.csv',
     'issues/a.yaml',
+    'issues/a.json',
+    'issues/vessel-a/old/2031-03.json',
+    'issues/vessel-a/texts/short.txt',
     'approvals.yaml',
     'vessels/vessel-a/history/a.yaml',
   ])('`%s` would silently be left out', (path) => {
@@ -244,6 +247,14 @@ describe('files at places that the content model does not know', () => {
       `${path}:1:1 Unexpected file \`${path}\`, expected one of the places that the content model knows no-stray-file | Move the file to its folder or out of the content`,
     ])
   })
+})
+
+test('ledgers and the texts of issued pages have their places', () => {
+  const {messages} = checkAfter((texts) => {
+    texts.write('issues/vessel-a/2031-03.json', '{}')
+    texts.write(`issues/vessel-a/texts/${'ab'.repeat(32)}.txt`, 'identity')
+  })
+  expect(messages).toEqual([])
 })
 
 describe('a vessel', () => {

@@ -1,12 +1,14 @@
 import {describe, expect, test} from 'vitest'
-import {newestLedger, readLedger} from '../../src/issues/ledger.ts'
+import {type Ledger, newestLedger, readLedger} from '../../src/issues/ledger.ts'
 import type {ContentFiles} from '../../src/messages/add-message.ts'
 import {printMessages} from '../../src/messages/print-messages.ts'
+import {checkCode} from '../../src/technical-text/technical-hash.ts'
 import {ledgerWith} from './ledger-for-tests.ts'
 
 const path = 'issues/vessel-a/2031-03.json'
 const hash = 'ab'.repeat(32)
-const entry = {revision: 2, date: '2031-03-14', code: '7K2M-9QTR-4', hash}
+const page = 'vessel-a/4s/wear'
+const entry = {revision: 2, date: '2031-03-14', code: checkCode(page, 2, hash), hash}
 
 function reading(text: string): {readonly read: ReturnType<typeof readLedger>; readonly said: string} {
   const files: ContentFiles = new Map()
@@ -17,8 +19,8 @@ function reading(text: string): {readonly read: ReturnType<typeof readLedger>; r
 describe('a ledger', () => {
   test('is read whole, with its pages', () => {
     const ledger = ledgerWith({
-      'vessel-a/4s/wear': {...entry, suffix: 'a', previousHash: 'cd'.repeat(32)},
-      'vessel-a/4p/wear': {...entry, withdrawn: true},
+      [page]: {...entry, suffix: 'a', previousHash: 'cd'.repeat(32)},
+      'vessel-a/4p/wear': {...entry, code: checkCode('vessel-a/4p/wear', 2, hash), withdrawn: true},
     })
     expect(reading(JSON.stringify(ledger))).toEqual({read: ledger, said: ''})
   })
@@ -51,6 +53,44 @@ describe('a ledger', () => {
     )
   })
 
+  test.each<[string, Ledger, string]>([
+    [
+      'another vessel than its folder',
+      ledgerWith({}, {vessel: 'vessel-b'}),
+      'Unexpected vessel `vessel-b` of the ledger, expected `vessel-a` as its folder',
+    ],
+    [
+      'another issue than its name',
+      ledgerWith({}, {issue: '2031-04'}),
+      'Unexpected issue `2031-04` of the ledger, expected `2031-03` as its name',
+    ],
+    [
+      'a page of another vessel',
+      ledgerWith({'vessel-b/4s/wear': {...entry, code: checkCode('vessel-b/4s/wear', 2, hash)}}),
+      'Unexpected page `vessel-b/4s/wear` in the ledger, expected pages of `vessel-a`',
+    ],
+    [
+      'a revision that was edited',
+      ledgerWith({[page]: {...entry, revision: 3}}),
+      `Unexpected check code \`${entry.code}\` of page \`${page}\` in the ledger, expected \`${checkCode(page, 3, hash)}\` for its revision and text`,
+    ],
+    [
+      'the code of another page',
+      ledgerWith({'vessel-a/4p/wear': entry}),
+      `Unexpected check code \`${entry.code}\` of page \`vessel-a/4p/wear\` in the ledger, expected \`${checkCode('vessel-a/4p/wear', 2, hash)}\` for its revision and text`,
+    ],
+  ])('with %s is refused', (_what, ledger, reason) => {
+    const {read, said} = reading(JSON.stringify(ledger))
+    expect(read).toBeUndefined()
+    expect(said).toBe(
+      `content/${path}:1:1 error ${reason} no-damaged-ledger\n    mend: Take the file again from the commit of that issue: a ledger is never edited\n`,
+    )
+  })
+
+  test('keeps its code under an editorial letter', () => {
+    expect(reading(JSON.stringify(ledgerWith({[page]: {...entry, suffix: 'b'}}))).said).toBe('')
+  })
+
   test('with a field that nobody knows is refused', () => {
     const {read, said} = reading(JSON.stringify({...ledgerWith({}), approved: true}))
     expect(read).toBeUndefined()
@@ -75,9 +115,9 @@ describe('the newest ledger', () => {
 
   test('is the one with the latest date, whatever the order of the files', () => {
     const issues = [
-      ['issues/vessel-a/1.json', text('2031-03', '2031-03-14')],
-      ['issues/vessel-a/2.json', text('2032-01', '2032-01-05')],
-      ['issues/vessel-a/3.json', text('2030-11', '2030-11-30')],
+      ['issues/vessel-a/2031-03.json', text('2031-03', '2031-03-14')],
+      ['issues/vessel-a/2032-01.json', text('2032-01', '2032-01-05')],
+      ['issues/vessel-a/2030-11.json', text('2030-11', '2030-11-30')],
     ] as const
     for (const order of [issues, [...issues].reverse()])
       expect(newestLedger('vessel-a', new Map(order), new Map())?.issue).toBe('2032-01')
@@ -85,8 +125,8 @@ describe('the newest ledger', () => {
 
   test('of one day is the one with the later name', () => {
     const issues = [
-      ['issues/vessel-a/1.json', text('2031-03b', '2031-03-14')],
-      ['issues/vessel-a/2.json', text('2031-03a', '2031-03-14')],
+      ['issues/vessel-a/2031-03b.json', text('2031-03b', '2031-03-14')],
+      ['issues/vessel-a/2031-03a.json', text('2031-03a', '2031-03-14')],
     ] as const
     expect(newestLedger('vessel-a', new Map(issues), new Map())?.issue).toBe('2031-03b')
   })
@@ -94,12 +134,12 @@ describe('the newest ledger', () => {
   test('is never guessed past a damaged one: the damage is a message that stops the build', () => {
     const files: ContentFiles = new Map()
     const issues = new Map([
-      ['issues/vessel-a/1.json', text('2031-03', '2031-03-14')],
-      ['issues/vessel-a/2.json', '{'],
+      ['issues/vessel-a/2031-03.json', text('2031-03', '2031-03-14')],
+      ['issues/vessel-a/2031-04.json', '{'],
     ])
     newestLedger('vessel-a', issues, files)
-    expect(files.get('issues/vessel-a/2.json')?.messages.map(({ruleId, fatal}) => ({ruleId, fatal}))).toEqual(
-      [{ruleId: 'no-damaged-ledger', fatal: true}],
-    )
+    expect(
+      files.get('issues/vessel-a/2031-04.json')?.messages.map(({ruleId, fatal}) => ({ruleId, fatal})),
+    ).toEqual([{ruleId: 'no-damaged-ledger', fatal: true}])
   })
 })
