@@ -1,4 +1,5 @@
 import {symlinkSync} from 'node:fs'
+import {checkCode} from '../../../src/technical-text/technical-hash.ts'
 import {ledgerWith} from '../../issues/ledger-for-tests.ts'
 import {type Change, type RuleCase, replaced, unchanged} from './rule-case.ts'
 
@@ -32,8 +33,10 @@ function partsLinkedTo(target: string): Change {
 }
 
 function ledgerOf(revision: number): Change {
-  const page = {revision, date: '2031-03-14', code: 'A1', hash: 'a'.repeat(64)}
-  const text = JSON.stringify(ledgerWith({'p/1p/values': page}, {vessel: 'vessel-s'}))
+  const id = 'vessel-s/1p/values'
+  const hash = 'a'.repeat(64)
+  const page = {revision, date: '2031-03-14', code: checkCode(id, 1, hash), hash}
+  const text = JSON.stringify(ledgerWith({[id]: page}, {vessel: 'vessel-s'}))
   return (content) => content.write(ledger, text)
 }
 
@@ -127,7 +130,8 @@ export const readingCases: readonly RuleCase[] = [
     accepted: ledgerOf(1),
     rejected: ledgerOf(0),
     at: [ledger],
-    reason: 'Unexpected field `pages.p/1p/values.revision` in the ledger, expected a ledger of version `1`',
+    reason:
+      'Unexpected field `pages.vessel-s/1p/values.revision` in the ledger, expected a ledger of version `1`',
     mend: 'Take the file again from the commit of that issue: a ledger is never edited',
   },
 ]
