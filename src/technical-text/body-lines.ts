@@ -18,10 +18,16 @@ export function bodyLines(page: Page): readonly TechnicalLine[] {
           {block: 'cautions', kind: 'caution', text: `${one.word} ${one.number}`},
           {block: 'cautions', kind: 'title', text: one.title},
         ]),
-        ...page.tools.map((one) => ({block: `tool-${one.id}`, kind: 'tool', text: one.title})),
+        ...page.tools.flatMap((one) => [
+          {block: `tool-${one.id}`, kind: 'tool', text: one.title},
+          {block: `tool-${one.id}`, kind: 'size', text: one.size},
+          {block: `tool-${one.id}`, kind: 'note', text: one.note},
+        ]),
         ...page.parts.flatMap((one) => [
           {block: `part-${one.id}`, kind: 'part', text: one.title},
           {block: `part-${one.id}`, kind: 'quantity', text: one.quantity},
+          {block: `part-${one.id}`, kind: 'size', text: one.size},
+          {block: `part-${one.id}`, kind: 'note', text: one.note},
         ]),
         ...page.asFound.map((text) => ({block: 'as-found', kind: 'measured', text})),
         ...page.asLeft.map((text) => ({block: 'as-left', kind: 'measured', text})),
@@ -52,6 +58,7 @@ export function bodyLines(page: Page): readonly TechnicalLine[] {
       return page.tools.flatMap((one) => [
         {block: one.id, kind: 'tool', text: one.title},
         {block: one.id, kind: 'size', text: one.size},
+        {block: one.id, kind: 'instrument', text: one.instrument},
       ])
     case 'parts':
       return page.parts.flatMap((one) => [

@@ -10,7 +10,7 @@ import {cautionLines, isolationLines, limitLines, valueLines} from './block-line
 import {wordsOf} from './plain-text.ts'
 import type {TechnicalLine} from './technical-line.ts'
 
-/** Lines of a procedure on a pump: who does it, states, tools and parts, then section by section. */
+/** Lines of a procedure on a pump: its purpose, who does it, states, tools and parts, then section by section. */
 export function procedureLines(page: ProcedurePage): readonly TechnicalLine[] {
   const people = [
     page.performedBy,
@@ -21,6 +21,7 @@ export function procedureLines(page: ProcedurePage): readonly TechnicalLine[] {
     ...page.permits,
   ]
   return [
+    ...page.purpose.map((text) => ({block: 'purpose', kind: 'purpose', text: wordsOf(text)})),
     ...people.map((text) => ({block: 'people', kind: 'people', text})),
     ...page.before.map((text) => ({block: 'before', kind: 'state', text: wordsOf(text)})),
     ...page.tools.flatMap((one) =>

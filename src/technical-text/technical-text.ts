@@ -13,8 +13,8 @@ import type {TechnicalLine} from './technical-line.ts'
  * the page's visible text, in this order: a template that drops or reorders
  * one fails its test.
  *
- * Order: the position's tag, the vessel, then serial, design and variant,
- * then the title, then the fields of the page model as `bodyLines` lists them.
+ * Order: the position's tag, the vessel, then serial, design, variant, tank,
+ * stack length and class of the equipment, then the title, then the fields of the page model as `bodyLines` lists them.
  * A value is its figure with its unit, then each further figure, then its condition.
  */
 export function technicalText(page: Page, vesselName: string): string {
@@ -37,6 +37,10 @@ function identityLines(head: PageHead, vesselName: string): readonly TechnicalLi
           {block: 'identity', kind: 'serial', text: position.serial},
           {block: 'identity', kind: 'design', text: position.design},
           {block: 'identity', kind: 'variant', text: position.variant},
+          {block: 'identity', kind: 'tank', text: position.tankTag},
+          {block: 'identity', kind: 'tank-volume', text: position.tankVolume},
+          {block: 'identity', kind: 'stack-length', text: position.stackLength},
+          {block: 'identity', kind: 'equipment', text: position.critical ? 'critical' : ''},
         ]
       : []),
     {block: 'identity', kind: 'title', text: head.title},

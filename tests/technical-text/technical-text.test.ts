@@ -36,13 +36,17 @@ describe('a technical text', () => {
     },
   )
 
-  test('begins with position, vessel, serial, design, variant and title', () => {
-    expect(linesOf(wear).slice(0, 6)).toEqual([
+  test('begins with position, vessel, serial, design, variant, tank, stack length and title', () => {
+    expect(linesOf(wear).slice(0, 10)).toEqual([
       ['identity', 'position', '4S'],
       ['identity', 'vessel', 'Example Vessel A'],
       ['identity', 'serial', 'P-4s'],
       ['identity', 'design', 'Design A'],
       ['identity', 'variant', 'A2'],
+      ['identity', 'tank', '4S'],
+      ['identity', 'tank-volume', '900 m³'],
+      ['identity', 'stack-length', 'NOT KNOWN - MEASURE AND REPORT'],
+      ['identity', 'equipment', 'critical'],
       ['identity', 'title', 'Procedure wear'],
     ])
   })
@@ -71,6 +75,21 @@ describe('a technical text', () => {
 })
 
 describe('the lines of a procedure', () => {
+  test('give its purpose first, with the figures that stand in it', () => {
+    const purpose = [
+      [
+        {kind: 'text', text: 'Holds '} as const,
+        {kind: 'value', text: '62 N·m', path: 'a', known: true} as const,
+      ],
+    ]
+    const lines = linesOf({...wear, purpose})
+    expect(lines[lines.findIndex(([, kind]) => kind === 'title') + 1]).toEqual([
+      'purpose',
+      'purpose',
+      'Holds 62 N·m',
+    ])
+  })
+
   const at = (block: string): readonly (readonly string[])[] => linesOf(wear).filter(([one]) => one === block)
 
   test('give a value as figure with unit, further figures, then condition', () => {

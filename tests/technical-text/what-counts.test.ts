@@ -8,8 +8,8 @@ const {pages} = handbook()
 
 /** Fields of the head that do not count on any page: addresses, language and where a page was made from. */
 const ofHead = ['id', 'language', 'madeFrom', 'path', 'shownAs'].map((one) => `head.${one}`)
-/** Words of the head of a pump that repeat the vessel file; the identity counts. */
-const ofPump = ['critical', 'id', 'stackLength', 'tankTag', 'tankVolume'].map((one) => `head.position.${one}`)
+/** The id of a pump is an address; all that its head prints counts. */
+const ofPump = ['head.position.id']
 /** Explanations and marks of a value; figure, unit, further figures and condition count. */
 const ofValue = (field: string): readonly string[] =>
   ['basis', 'known', 'mark', 'title'].map((one) => `${field}.${one}`)
@@ -33,7 +33,7 @@ const editorial: Readonly<Record<Page['kind'], readonly string[]>> = {
     'hours',
     'isCard',
     'parts.balloon',
-    'purpose.text',
+    ...ofText('purpose'),
     'records',
     ...ofText('before'),
     ...ofText('sections.intro'),
@@ -65,8 +65,7 @@ const editorial: Readonly<Record<Page['kind'], readonly string[]>> = {
     ...ofHead,
     ...ofPump,
     ...['hours', 'interval', 'intervalReason', 'purpose'],
-    ...['parts.aboard', 'parts.balloon', 'parts.note', 'parts.size', 'parts.usedIn'],
-    ...['tools.aboard', 'tools.note', 'tools.size', 'tools.usedIn'],
+    ...['parts.aboard', 'parts.balloon', 'parts.usedIn', 'tools.aboard', 'tools.usedIn'],
     ...['procedures.competence', 'procedures.hours', 'procedures.people'],
   ],
   symptoms: [...ofHead, ...ofPump],
@@ -94,7 +93,7 @@ const editorial: Readonly<Record<Page['kind'], readonly string[]>> = {
     ...['jobs.interval', 'jobs.purpose', 'jobs.title', 'locations', 'particulars.label', 'safety'],
     ...['positions.design', 'positions.notKnown', 'positions.serial'],
   ],
-  tools: [...ofHead, 'tools.instrument'],
+  tools: ofHead,
   parts: [...ofHead, 'parts.balloon', 'parts.class'],
   sources: [...ofHead, 'sources.edition', 'sources.howKnown', 'sources.status'],
   words: [...ofHead, 'terms.notUsed'],
