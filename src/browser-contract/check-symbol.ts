@@ -23,7 +23,7 @@ export function checkSymbol(letters: string): string {
 }
 
 /**
- * Reads a code as typed: small letters, blanks and hyphens are forgiven, O is read as 0, I and L as 1.
+ * Reads a code as typed: small letters, blanks, hyphens and the dashes that editors make of them are forgiven, O is read as 0, I and L as 1.
  *
  * @returns
  *   The proper form, and whether its check symbol fits; `undefined` when it is no code at all.
@@ -31,7 +31,7 @@ export function checkSymbol(letters: string): string {
 export function readCheckCode(text: string): {readonly code: string; readonly sound: boolean} | undefined {
   const letters = text
     .toUpperCase()
-    .replace(/[\s-]+/gu, '')
+    .replace(/[\s\p{Dash}]+/gu, '')
     .replaceAll('O', '0')
     .replace(/[IL]/gu, '1')
   if (letters.length !== 9 || [...letters].some((letter) => !codeLetters.includes(letter))) return undefined

@@ -61,7 +61,14 @@ describe('a typed code', () => {
     fc.assert(
       fc.property(eightLetters, (letters) => {
         const code = codeOf(letters)
-        for (const typed of [code, code.toLowerCase(), code.replaceAll('-', ''), code.replaceAll('-', ' ')])
+        for (const typed of [
+          code,
+          code.toLowerCase(),
+          code.replaceAll('-', ''),
+          code.replaceAll('-', ' '),
+          code.replaceAll('-', '–'),
+          code.replaceAll('-', '\u2011'),
+        ])
           expect(readCheckCode(typed)).toEqual({code, sound: true})
       }),
     )
