@@ -31,10 +31,12 @@ import {vesselsOf} from './vessels-of.ts'
 /** Checks shapes, identity and references of the YAML and CSV content; every fault is a message. */
 export function checkContentData(sources: ContentSources, files: ContentFiles): ContentData {
   const nothing = isNothing(sources) && stopsTheBuild(files)
+  const missing = new Set<string>()
   const one = <T>(path: string, shape: z.ZodType<T>): T | undefined => {
     const node = sources.yaml.get(path)
     if (node) return checkShape(node, shape, files)
     if (files.has(path) || nothing) return undefined
+    missing.add(path)
     addMessage(
       files,
       {path: '.', line: 1, column: 1},
@@ -84,7 +86,8 @@ export function checkContentData(sources: ContentSources, files: ContentFiles): 
     noUnlistedLanguage(shaped.office, sources, files)
     noServingHull(shaped.office, shaped.vessels.values(), sources, files)
   }
-  const data: ContentData = {...shaped, faulty: faultyFiles(files)}
+  const faulty = [...faultyFiles(files)].filter((path) => nothing || path !== '.')
+  const data: ContentData = {...shaped, faulty: new Set([...faulty, ...missing])}
   checkDesigns(data, tables, files)
   checkReferences(data, sources, files)
   return data

@@ -249,6 +249,17 @@ describe('files at places that the content model does not know', () => {
   })
 })
 
+test('a file that is missing hides only what refers into it', () => {
+  const {lines} = checkAfter((texts) => {
+    texts.remove('tools.yaml')
+    texts.replace(vessel, '{part: ring, quantity: 2', '{part: rin, quantity: 2')
+  })
+  expect(lines).toEqual([
+    '.:1:1 Unexpected content without `tools.yaml`, expected the file no-missing-content',
+    `${vessel}:52:12 Unexpected \`rin\`, expected the id of a part such as \`ring\` no-undefined-reference`,
+  ])
+})
+
 test('ledgers and the texts of issued pages have their places', () => {
   const {messages} = checkAfter((texts) => {
     texts.write('issues/vessel-a/2031-03.json', '{}')
