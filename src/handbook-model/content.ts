@@ -1,5 +1,5 @@
 import type {Place} from '../messages/place.ts'
-import type {Quantity, QuantityKind} from '../quantities/quantity.ts'
+import type {Quantity} from '../quantities/quantity.ts'
 import type {Origin} from './datum.ts'
 import type {Design} from './design-content.ts'
 import type {
@@ -98,6 +98,3 @@ export interface RunningClearanceRow extends RowPlace {
   readonly belowDiameter: Quantity<'length'>
   readonly clearance: Quantity<'diametral-clearance'>
 }
-
-/** Kinds whose units a CSV head may name. */
-export type CsvQuantityKind = QuantityKind

@@ -1,4 +1,3 @@
-import type {ComputedValue} from './computed.ts'
 import type {SignalWord} from './office-content.ts'
 import type {ReadingPhase} from './procedure.ts'
 
@@ -576,9 +575,3 @@ export type PageState =
       readonly date: string
       readonly checkCode: string
     }
-
-/** A value of a position, kept for callers that need both line and explanation. */
-export interface BoundValue {
-  readonly value: ComputedValue
-  readonly line: ValueLine
-}

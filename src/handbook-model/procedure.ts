@@ -2,7 +2,6 @@ import type {Place} from '../messages/place.ts'
 import type {QuantityKind} from '../quantities/quantity.ts'
 import type {WrittenCondition} from './condition.ts'
 import type {Localised, Reference} from './datum.ts'
-import type {LimitSide} from './office-content.ts'
 import type {IsolationRoleName} from './vessel-content.ts'
 
 /** procedures/<id>.md, parsed and checked, not yet bound to a pump. */
@@ -226,5 +225,3 @@ export interface HoldPoint {
   readonly text: readonly RichText[]
   readonly place: Place
 }
-
-export type {LimitSide}

@@ -2,7 +2,7 @@ import {createHash} from 'node:crypto'
 import type {RenderedFile} from '../handbook-model/files.ts'
 
 export const manifestText = 'manifest.txt'
-export const manifestScript = 'manifest.js'
+const manifestScript = 'manifest.js'
 
 /** SHA-256 of bytes as hexadecimal digits. */
 export function sha256(bytes: Uint8Array): string {
