@@ -23,10 +23,11 @@ export const ruleReasons: Readonly<Record<RuleId, RuleReason>> = {
     mend: 'give yourself the right to read it',
   },
   'no-foreign-encoding': {
-    why: 'Text that is not UTF-8 prints other letters than the author meant.',
+    why: 'Text that is not UTF-8 prints other letters than the author meant, and a letter that does not print makes two texts differ that read alike, or turns the order of digits.',
     accepted: 'a file saved as UTF-8',
-    rejected: 'a file saved as Latin-1',
-    mend: 'save it as UTF-8',
+    rejected:
+      'a file saved as Latin-1; a control character, a mark of writing direction or a blank of no width, as it is or as an escape',
+    mend: 'save it as UTF-8; write the word again',
   },
   'no-oversized-file': {
     why: 'A file over 1 MB is no content file and slows every build.',
@@ -67,14 +68,15 @@ export const ruleReasons: Readonly<Record<RuleId, RuleReason>> = {
   'no-damaged-ledger': {
     why: 'A ledger is written by the tool and never edited; a damaged one cannot say what is issued.',
     accepted: 'a ledger as the tool wrote it',
-    rejected: 'a ledger with a changed field',
+    rejected:
+      'a ledger with a changed field, of another vessel than its folder, or with a check code that is not of its page',
     mend: 'take it again from the commit of its issue',
   },
   'no-unknown-key': {
-    why: 'A mistyped key is a lost value.',
+    why: 'A mistyped key is a lost value, and a text in a language that the office does not list is never read.',
     accepted: '`serial: A-2001`',
-    rejected: '`serail: 12`',
-    mend: 'use the named nearest key',
+    rejected: '`serail: 12`; `nl:` with `languages: [en]`; a `reason` beside a value that is known',
+    mend: 'use the named nearest key; list the language',
   },
   'no-missing-key': {
     why: 'A field that the shape needs is not there.',
@@ -119,10 +121,11 @@ export const ruleReasons: Readonly<Record<RuleId, RuleReason>> = {
     mend: 'choose a new id',
   },
   'no-undefined-reference': {
-    why: 'A reference that leads nowhere.',
-    accepted: '`:value{ref=hub-bolts.torque}` with a joint `hub-bolts`',
-    rejected: '`:value{ref=hub-bolt.torque}`',
-    mend: 'use the named nearest id',
+    why: 'A reference that leads nowhere, on any pump on which it is printed.',
+    accepted:
+      '`:value{ref=hub-bolts.torque}` with a joint `hub-bolts` in every design aboard, or under a `when` that leaves the other designs out',
+    rejected: '`:value{ref=hub-bolt.torque}`; a value that one of the designs lacks',
+    mend: 'use the named nearest id; add it to the design, or a condition',
   },
   'no-reference-loop': {
     why: 'A procedure that sends the reader to itself.',
@@ -139,8 +142,8 @@ export const ruleReasons: Readonly<Record<RuleId, RuleReason>> = {
   'no-impossible-value': {
     why: 'A value that cannot exist.',
     accepted: 'an outer pipe larger than the inner one',
-    rejected: 'an outer pipe smaller than the inner one',
-    mend: 'read the drawing again',
+    rejected: 'an outer pipe smaller than the inner one; two rows of a table that serve one diameter',
+    mend: 'read the drawing or the source again',
   },
   'no-implausible-value': {
     why: 'A value outside the usual window; the build goes on.',

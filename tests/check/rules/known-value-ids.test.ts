@@ -1,9 +1,22 @@
 import {readFileSync} from 'node:fs'
+import {fileURLToPath} from 'node:url'
 import {expect, test} from 'vitest'
+import {checkContent} from '../../../src/check/check-content.ts'
 import {knownValueIds} from '../../../src/check/rules/known-value-ids.ts'
+import type {Design} from '../../../src/handbook-model/design-content.ts'
+import type {ContentFiles} from '../../../src/messages/add-message.ts'
+import {readSources} from '../../../src/read/read-sources.ts'
 import {design} from '../library-for-tests.ts'
 
 const ids = knownValueIds(design())
+
+async function demonstratedDesign(): Promise<Design> {
+  const files: ContentFiles = new Map()
+  const folder = fileURLToPath(new URL('../../../content', import.meta.url))
+  const found = checkContent(await readSources(folder, files), files)?.designs.get('design-a')
+  if (!found) throw new Error('Unexpected errors in the demonstration, expected none')
+  return found
+}
 
 test.each(['torque', 'preload', 'passes', 'order', 'count', 'fastener', 'wrench', 'lubrication', 'locking'])(
   'a joint has a value `%s`',
@@ -41,25 +54,32 @@ test.each([
   expect(ids.has(id)).toBe(false)
 })
 
-test('every value id that the guide for developers names is known', () => {
+test('every value id that the guide for developers names is known', async () => {
+  const demonstrated = await demonstratedDesign()
   const guide = readFileSync(new URL('../../../DEVELOPERS.md', import.meta.url), 'utf8')
   const table = /\*\*Value ids\*\*[\s\S]*?\n\n(\|[\s\S]*?)\n\n/u.exec(guide)?.[1] ?? ''
   const named = table.split('\n').flatMap((row) => {
     const words = [...(row.split('|')[1] ?? '').matchAll(/`([^`]+)`/gu)].map((match) => match[1] ?? '')
-    const group = (words[0] ?? '').split('.')[0] ?? ''
-    return words.map((word) => (word.startsWith('.') ? `${group}${word}` : word))
+    return words.map((word, index) => {
+      const before = words.slice(0, index).findLast((one) => !one.startsWith('.')) ?? ''
+      return word.startsWith('.') ? `${before.split('.')[0]}${word}` : word
+    })
   })
   const examples: Readonly<Record<string, string>> = {
     '<joint>': 'hub-bolts',
     '<ring>': 'lower-ring',
-    'mass.<id>': 'mass.head',
-    'setting.<id>': 'setting.run-out',
-    'rating.<id>': 'rating.highest-pressure',
-    'geometry.<id>': 'geometry.head-height',
+    '<lift>': 'unit-lift',
+    '<seal>': 'cargo-seal',
+    '<o-ring>': 'sleeve-ring',
+    'mass.<id>': 'mass.impeller',
+    'setting.<id>': 'setting.hub-run-out',
+    'rating.<id>': 'rating.head',
+    'geometry.<id>': `geometry.${demonstrated.geometry[0]?.id}`,
   }
   const filled = named.map((id) =>
     Object.entries(examples).reduce((text, [from, to]) => text.replace(from, to), id),
   )
-  expect(filled.length).toBeGreaterThan(40)
-  expect(filled.filter((id) => !ids.has(id))).toEqual([])
+  const known = knownValueIds(demonstrated)
+  expect(filled.length).toBeGreaterThan(100)
+  expect(filled.filter((id) => !known.has(id))).toEqual([])
 })
