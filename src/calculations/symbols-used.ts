@@ -13,15 +13,12 @@ export function symbolsUsed(
   symbols: readonly ExplainedSymbol[],
 ): readonly ExplainedSymbol[] {
   const unique = symbols.filter(
-    ({symbol}, index) => symbols.findIndex((one) => one.symbol === symbol) === index,
+    ({symbol}, index) =>
+      formula.some((line) => line.includes(symbol)) &&
+      symbols.findIndex((one) => one.symbol === symbol) === index,
   )
-  const pattern = new RegExp(
-    [...unique]
-      .sort((a, b) => b.symbol.length - a.symbol.length)
-      .map(({symbol}) => bounded(symbol))
-      .join('|'),
-    'gu',
-  )
+  const oneOf = [...unique].sort((a, b) => b.symbol.length - a.symbol.length).map(escaped)
+  const pattern = new RegExp(`(?<!${letter}|${letter}\\.)(?:${oneOf.join('|')})(?!${letter})`, 'gu')
   const used = new Set(unique.length === 0 ? [] : formula.flatMap((line) => line.match(pattern) ?? []))
   return unique.filter(({symbol}) => used.has(symbol))
 }
@@ -29,7 +26,6 @@ export function symbolsUsed(
 /** Letters, digits and marks that go on with a symbol. */
 const letter = String.raw`(?:(?![ΣΠπ])[\p{L}\p{M}\p{Nd}′])`
 
-function bounded(symbol: string): string {
-  const escaped = symbol.replaceAll(/[.*+?^${}()|[\]\\]/gu, String.raw`\$&`)
-  return String.raw`(?<!${letter}|${letter}\.)${escaped}(?!${letter})`
+function escaped({symbol}: ExplainedSymbol): string {
+  return symbol.replaceAll(/[.*+?^${}()|[\]\\]/gu, String.raw`\$&`)
 }

@@ -53,8 +53,10 @@ export function judgeWords(text: string, terms: Iterable<Term>): readonly Langua
 }
 
 function secondTerms(text: string, terms: Iterable<Term>): readonly LanguageFault[] {
+  const lower = text.toLowerCase()
   return [...terms].flatMap((term) =>
     term.notUsed.flatMap((unused) => {
+      if (!lower.includes(unused.toLowerCase())) return []
       const found = new RegExp(`(?<![\\p{L}-])${escaped(unused)}s?(?![\\p{L}-])`, 'iu').exec(text)
       return found
         ? [

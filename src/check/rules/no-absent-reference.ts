@@ -22,9 +22,10 @@ const words = {
  * Rejected: the same without the condition, as soon as a pump of another design is aboard.
  */
 export function noAbsentReference(procedure: Procedure, pumps: readonly Pump[], files: ContentFiles): void {
+  const known = new Map(pumps.map(({design}) => [design, idsOf(design)]))
   for (const asked of designReferences(procedure)) {
     const {kind, reference, under} = asked
-    const has = (design: Design): boolean => idsOf(kind, design).has(reference.id)
+    const has = (design: Design): boolean => known.get(design)?.[kind].has(reference.id) ?? false
     if (!pumps.some(({design}) => has(design))) continue
     const told = new Set<string>()
     for (const {design, position, vessel, facts} of pumps) {
@@ -45,7 +46,10 @@ export function noAbsentReference(procedure: Procedure, pumps: readonly Pump[], 
   }
 }
 
-function idsOf(kind: DesignReference['kind'], design: Design): ReadonlySet<string> {
-  if (kind === 'value') return knownValueIds(design)
-  return new Set((kind === 'limit' ? design.limits : design.joints).map((one) => one.id))
+function idsOf(design: Design): Readonly<Record<DesignReference['kind'], ReadonlySet<string>>> {
+  return {
+    value: knownValueIds(design),
+    limit: new Set(design.limits.map(({id}) => id)),
+    joint: new Set(design.joints.map(({id}) => id)),
+  }
 }
