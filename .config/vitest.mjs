@@ -8,5 +8,6 @@ export default defineConfig({
     exclude: ['tests/offline/**', 'tests/printed/**', 'tests/prove/**'],
     testTimeout: 20_000,
     maxWorkers: 2,
+    isolate: false,
   },
 })
