@@ -55,16 +55,17 @@ export function symptomsPath(position: string): string {
   return `p/${position}/symptoms.html`
 }
 
-/** The pages that explain what the pumps of a design share; three, so that none grows heavy. */
-export const designPages = ['values', 'torques', 'fasteners'] as const
+/** The pages that explain what the pumps of a design share; four, so that none grows heavy. */
+export const designPages = ['values', 'settings', 'torques', 'fasteners'] as const
 
 export type DesignPage = (typeof designPages)[number]
 
 const tighteningNames = ['torque', 'preload', 'passes', 'order']
 
-/** Which page of its design explains a value: its tightening, its fastener, or what else the design states. */
+/** Which page of its design explains a value: its tightening, its fastener, a setting, or what else the design states. */
 export function designPageOf(id: string): DesignPage {
-  const [, name = ''] = id.split('.')
+  const [group, name = ''] = id.split('.')
+  if (group === 'setting') return 'settings'
   if (tighteningNames.includes(name)) return 'torques'
   return jointValueNames.some((one) => one === name) ? 'fasteners' : 'values'
 }

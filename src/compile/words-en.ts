@@ -50,6 +50,7 @@ export const wordsEn = {
   },
   designPages: {
     values: (design: string): string => `Values of ${design}`,
+    settings: (design: string): string => `Settings of ${design}`,
     torques: (design: string): string => `Tightening of ${design}`,
     fasteners: (design: string): string => `Fasteners of ${design}`,
   },

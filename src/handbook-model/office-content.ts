@@ -127,6 +127,7 @@ type InstrumentKind =
   | 'time'
   | 'torque'
   | 'ratio'
+  | 'concentration'
   | 'volume'
   | 'mass'
   | 'speed'

@@ -24,6 +24,7 @@ describe('pages of a vessel', () => {
           'designs/design-a/values.html',
           'designs/design-a/torques.html',
           'designs/design-a/fasteners.html',
+          'designs/design-a/settings.html',
         ],
         ...['4p', '4s'].flatMap((id) => [
           `p/${id}/index.html`,

@@ -128,7 +128,7 @@ describe('the wall sheet', () => {
     expect(paths).toEqual([
       'designs/design-a/values.html',
       'designs/design-a/values.html',
-      'designs/design-a/values.html',
+      'designs/design-a/settings.html',
     ])
   })
 })
