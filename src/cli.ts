@@ -21,6 +21,7 @@ const help = `sheetanchor COMMAND [options]
   --explain RULE  with check: why a rule exists, accepted, rejected, how to mend; "all" lists every rule
   --against DIR   earlier content: check lists what moved, old and new
   --as-of DAY     day that dates are compared with (the newest one in the content)
+  --with-places   with build: a copy for the office, its explanations name file and line of each input
   --json          results for machines
   --help          this text
 
@@ -70,6 +71,7 @@ function readOptions(words: readonly string[]): {
       against: {type: 'string'},
       explain: {type: 'string'},
       'as-of': {type: 'string'},
+      'with-places': {type: 'boolean', default: false},
       json: {type: 'boolean', default: false},
       help: {type: 'boolean', default: false},
     },
@@ -89,6 +91,7 @@ function readOptions(words: readonly string[]): {
       out: values.out,
       vessels: values.vessel,
       json: values.json,
+      ...(values['with-places'] ? {withPlaces: true} : {}),
       ...(values.against === undefined ? {} : {against: values.against}),
       ...(asOf ? {asOf} : {}),
       progress,

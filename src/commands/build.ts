@@ -37,7 +37,7 @@ export async function runBuild(options: CommandOptions): Promise<Outcome> {
     const program = await readProgramFiles()
     for (const id of options.vessels.length > 0 ? options.vessels : content.vessels.keys()) {
       options.progress(`building ${id}`)
-      const stated = stateVessel(content, values, id, ledgers)
+      const stated = stateVessel(content, values, id, ledgers, options.withPlaces)
       const rendered = renderHandbook({...stated, ...program})
       checkFiles(id, rendered, files)
       if (stopsTheBuild(files)) break

@@ -86,6 +86,7 @@ function resultText(inputs: ReadonlyMap<string, string>, {results, taken, note}:
       (one) => `    ${one.title}, edition ${one.edition}; known: ${one.howKnown}; status ${one.status}`,
     ),
     `valid for: ${note.validFor}`,
+    'for study: sheets compute their own figures from content and take none from here',
     '',
   ].join('\n')
 }
@@ -95,6 +96,7 @@ function jsonText(inputs: ReadonlyMap<string, string>, {results, taken, note}: C
   return `${JSON.stringify(
     {
       name: note.name,
+      use: 'for study',
       inputs: {
         ...Object.fromEntries(taken.map((one) => [one.name, printedText(one)])),
         ...Object.fromEntries(inputs),

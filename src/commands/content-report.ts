@@ -1,4 +1,6 @@
 import {wordsIn, wordsOfText} from '../check/language/words-of-text.ts'
+import {desksOfVessel} from '../compile/desk.ts'
+import {pagesStandingOn} from '../compile/used-in.ts'
 import type {ComputedValues} from '../handbook-model/computed.ts'
 import type {Content} from '../handbook-model/content.ts'
 import type {SignalWord, Source} from '../handbook-model/office-content.ts'
@@ -17,7 +19,7 @@ export interface ContentReport {
   /** Values that stand on common practice, on a source known from memory alone, on a superseded one. */
   readonly commonPractice: readonly string[]
   readonly memoryOnly: readonly SourceUseRow[]
-  readonly superseded: readonly SourceUseRow[]
+  readonly superseded: readonly SupersededRow[]
 }
 
 /** A fitted part against one way in which it fails. */
@@ -32,6 +34,11 @@ export interface CoverageRow {
 export interface SourceUseRow {
   readonly source: string
   readonly values: readonly string[]
+}
+
+/** A superseded source with the pages that show a value standing on it. */
+export interface SupersededRow extends SourceUseRow {
+  readonly pages: readonly string[]
 }
 
 /** Counts and lists of a content that has passed the check. */
@@ -67,7 +74,12 @@ export function contentReport(content: Content, values: ComputedValues): Content
     exceptions: content.exceptions.map(({rule, file, reason}) => ({rule, file, reason})),
     commonPractice: rows((source) => source.howKnown === 'common-practice').flatMap((row) => row.values),
     memoryOnly: rows((source) => source.howKnown === 'memory'),
-    superseded: rows((source) => source.status === 'superseded'),
+    superseded: rows((source) => source.status === 'superseded').map((row) => ({
+      ...row,
+      pages: [...content.vessels.keys()].flatMap((vessel) =>
+        pagesStandingOn(row.source, desksOfVessel(content, values, vessel)),
+      ),
+    })),
   }
 }
 
@@ -89,6 +101,10 @@ export function reportText(report: ContentReport): string {
     `values on common practice: ${report.commonPractice.length}`,
     `sources from memory alone: ${counted(report.memoryOnly)}`,
     `superseded sources: ${counted(report.superseded)}`,
+    ...report.superseded.flatMap(({source, pages}) => [
+      `pages that stand on ${source}: ${pages.length}`,
+      ...pages.map((page) => `    ${page}`),
+    ]),
     '',
   ].join('\n')
 }

@@ -14,6 +14,8 @@ export interface CommandOptions {
   readonly out: string
   readonly vessels: readonly string[]
   readonly json: boolean
+  /** With build: a copy for the office, whose explanations name file and line of each input. */
+  readonly withPlaces?: boolean
   /** An earlier content to hold this one against. */
   readonly against?: string
   /** The day that dates are compared with; the newest one of the content when none is named. */

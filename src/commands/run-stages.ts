@@ -70,8 +70,9 @@ export function stateVessel(
   values: ComputedValues,
   vessel: string,
   ledgers: ReadonlyMap<string, Ledger>,
+  withPlaces = false,
 ): StatedPages {
-  const pages = compilePages(content, values, vessel)
+  const pages = compilePages(content, values, vessel, withPlaces)
   const ledger = ledgers.get(vessel)
   const technicalTexts = new Map(
     pages.pages.map((page) => [page.head.id, technicalText(page, pages.vessel.name)]),

@@ -2,7 +2,7 @@ import type {ComputedValues} from '../handbook-model/computed.ts'
 import type {Content} from '../handbook-model/content.ts'
 import type {HandbookPages, Page, StartPage, VesselHead} from '../handbook-model/pages.ts'
 import type {Vessel} from '../handbook-model/vessel-content.ts'
-import {found, type PumpDesk, pumpDesk} from './desk.ts'
+import {desksOfVessel, found, type PumpDesk} from './desk.ts'
 import {jobPage} from './job-page.ts'
 import {cautionsPage, partsPage, sourcesPage, toolsPage, wordsPage} from './library-pages.ts'
 import {filesOfPump, unique} from './made-from.ts'
@@ -19,15 +19,19 @@ import {writtenDatum} from './written-datum.ts'
 /**
  * Makes the page models of one vessel: conditions decided, cautions placed, values bound.
  *
+ * With places, a copy for the office, explanations name file and line of each input.
+ *
  * @throws {Error}
  *   When something is missing that the check has proved to exist.
  */
-export function compilePages(content: Content, values: ComputedValues, vesselId: string): HandbookPages {
+export function compilePages(
+  content: Content,
+  values: ComputedValues,
+  vesselId: string,
+  withPlaces = false,
+): HandbookPages {
   const vessel = found(content.vessels.get(vesselId), `vessel ${vesselId}`)
-  const ofVessel = found(values.vessels.get(vesselId), `values of ${vesselId}`)
-  const desks = vessel.positions.map((position) =>
-    pumpDesk(content, vessel, position, found(ofVessel.get(position.id), `values of ${position.id}`)),
-  )
+  const desks = desksOfVessel(content, values, vesselId, withPlaces)
   const pages: readonly Page[] = [
     startPage(vessel, desks, content),
     ...sharedPages(desks),

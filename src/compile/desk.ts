@@ -1,6 +1,11 @@
 import type {Facts} from '../conditions/decide-condition.ts'
 import {factsOfPosition} from '../conditions/facts-of-position.ts'
-import {type ComputedValue, notKnownWords, type PositionValues} from '../handbook-model/computed.ts'
+import {
+  type ComputedValue,
+  type ComputedValues,
+  notKnownWords,
+  type PositionValues,
+} from '../handbook-model/computed.ts'
 import type {Content} from '../handbook-model/content.ts'
 import type {Design} from '../handbook-model/design-content.ts'
 import type {PositionHead} from '../handbook-model/pages.ts'
@@ -16,6 +21,8 @@ export interface PumpDesk {
   readonly design: Design
   readonly values: PositionValues
   readonly facts: Facts
+  /** A copy for the office: explanations name file and line of each input. */
+  readonly withPlaces: boolean
 }
 
 /** Gathers what belongs to one position; the check has proved that all of it exists. */
@@ -24,6 +31,7 @@ export function pumpDesk(
   vessel: Vessel,
   position: Position,
   values: PositionValues,
+  withPlaces = false,
 ): PumpDesk {
   const tank = found(
     vessel.tanks.find((one) => one.id === position.tank.id),
@@ -38,7 +46,28 @@ export function pumpDesk(
     design,
     values,
     facts: factsOfPosition(vessel, design, position, content.office.facts),
+    withPlaces,
   }
+}
+
+/** The desks of a vessel in the order of its positions. */
+export function desksOfVessel(
+  content: Content,
+  values: ComputedValues,
+  vesselId: string,
+  withPlaces = false,
+): readonly PumpDesk[] {
+  const vessel = found(content.vessels.get(vesselId), `vessel ${vesselId}`)
+  const ofVessel = found(values.vessels.get(vesselId), `values of ${vesselId}`)
+  return vessel.positions.map((position) =>
+    pumpDesk(
+      content,
+      vessel,
+      position,
+      found(ofVessel.get(position.id), `values of ${position.id}`),
+      withPlaces,
+    ),
+  )
 }
 
 /** A value of this pump by id. */

@@ -2,7 +2,7 @@ import type {Content} from '../handbook-model/content.ts'
 import type {PageLink} from '../handbook-model/pages.ts'
 import type {CautionUse, Procedure} from '../handbook-model/procedure.ts'
 import type {PumpDesk} from './desk.ts'
-import {elementId, procedurePath} from './page-paths.ts'
+import {elementId, procedurePageId, procedurePath} from './page-paths.ts'
 import {standingSections} from './standing-items.ts'
 import {type ValueUse, valuesShown} from './values-shown.ts'
 import {standing} from './variant.ts'
@@ -73,6 +73,20 @@ export function proceduresShowing(value: string, desk: PumpDesk): readonly PageL
     const links = new Map(places.map((use) => [use.at?.id ?? '', linkOf(use, procedure, desk)]))
     return [...links.values()]
   })
+}
+
+/** Ids of the procedure pages of a vessel that show a value standing on a source, in page order. */
+export function pagesStandingOn(source: string, desks: readonly PumpDesk[]): readonly string[] {
+  const ids = desks.flatMap((desk) =>
+    proceduresOf([desk])
+      .filter((procedure) =>
+        valuesShown(procedure, desk).some(({value}) =>
+          desk.values.get(value)?.sources.some((use) => use.source === source),
+        ),
+      )
+      .map((procedure) => procedurePageId(procedure, desk)),
+  )
+  return [...new Set(ids)]
 }
 
 function linkOf({at}: ValueUse, procedure: Procedure, desk: PumpDesk): PageLink {

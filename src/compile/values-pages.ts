@@ -110,12 +110,13 @@ function explainedValue(
   desk: PumpDesk,
 ): Omit<ExplainedValue, 'usedIn'> {
   const {calculation, result} = value
-  const input = ({symbol, title, printed, origin, source}: TracedInput): ExplainedInput => ({
+  const input = ({symbol, title, printed, origin, source, place}: TracedInput): ExplainedInput => ({
     symbol,
     title,
     printed,
     origin,
     source: source === undefined ? 0 : found(numbers.get(source), `number of source ${source}`),
+    writtenAt: desk.withPlaces && place ? `${place.path}:${place.line}` : '',
   })
   return {
     line: valueLine(value, desk),

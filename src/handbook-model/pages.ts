@@ -465,6 +465,8 @@ export interface ExplainedInput {
   readonly origin: string
   /** Number of its source at the foot of the page; 0 where none is named. */
   readonly source: number
+  /** File and line of the content that hold it, in a copy for the office; empty on board and for intermediate results. */
+  readonly writtenAt: string
 }
 
 /** Wall sheet: torque and clearance tables per design. */

@@ -99,7 +99,7 @@ describe('a calculation on the command line', () => {
         expect(out).toContain(`\n    ${title}, edition `)
         expect(out).toContain(`; known: ${howKnown}; status ${status}\n`)
       }
-      expect(out).toContain(`\nvalid for: ${note.validFor}\n`)
+      expect(out).toContain(`\nvalid for: ${note.validFor}\nfor study: `)
     },
   )
 

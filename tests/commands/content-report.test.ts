@@ -38,7 +38,10 @@ test('values on common practice, on memory alone and on a superseded source are 
   expect(report.memoryOnly.map(({source}) => source)).toContain('ideal-gas')
   expect(report.superseded.map(({source}) => source)).toEqual(['old-data'])
   expect(report.superseded[0]?.values.length).toBeGreaterThan(3)
-  expect(reportText(report)).toMatch(/superseded sources: old-data \(\d+ values\)\n/u)
+  expect(report.superseded[0]?.pages).toEqual(['vessel-s/1p/ring-check'])
+  expect(reportText(report)).toMatch(
+    /superseded sources: old-data \(\d+ values\)\npages that stand on old-data: 1\n {4}vessel-s\/1p\/ring-check\n/u,
+  )
 })
 
 test('failures of parts and exceptions stand in the report', async () => {

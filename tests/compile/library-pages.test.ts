@@ -199,7 +199,14 @@ describe('values of a pump', () => {
       missing: [],
     })
     expect(explained?.inputs).toEqual([
-      {symbol: 'd', title: 'diameter', printed: '12 mm', origin: 'published, table 1', source: 1},
+      {
+        symbol: 'd',
+        title: 'diameter',
+        printed: '12 mm',
+        origin: 'published, table 1',
+        source: 1,
+        writtenAt: '',
+      },
     ])
     expect(explained?.steps[0]?.symbol).toBe('F')
     expect(explained?.sources).toEqual([{number: 2, where: 'table 3'}])

@@ -192,6 +192,7 @@ const explained: Page = {
           printed: text('input-printed'),
           origin: text('input-origin'),
           source: 1,
+          writtenAt: text('input-place'),
         },
       ],
       steps: [
@@ -201,6 +202,7 @@ const explained: Page = {
           printed: text('step-printed'),
           origin: text('step-origin'),
           source: 0,
+          writtenAt: '',
         },
       ],
       missing: [],
