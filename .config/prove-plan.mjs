@@ -21,6 +21,7 @@ export const firstRates = {
   'print-firefox-off': 1.2,
   'same-bytes': 45,
   'killed-builds': 4,
+  'stopped-issues': 60,
 }
 
 /** What a part costs before its first page: program and browser start, folders are copied. */
@@ -155,6 +156,7 @@ export function planParts(pages, rates) {
 }
 
 function unitsOf(work, pages) {
+  if (work === 'stopped-issues') return [{vessel: '', path: 'every call of the disk'}]
   if (work === 'same-bytes') return [{vessel: '', path: 'all files'}]
   if (work === 'killed-builds')
     return Array.from({length: kills}, (_, index) => ({vessel: '', path: `kill ${index + 1}`}))

@@ -37,6 +37,7 @@ const testFiles = [
   ['print-', 'print'],
   ['same-bytes', 'same-bytes'],
   ['killed-builds', 'killed-builds'],
+  ['stopped-issues', 'stopped-issues'],
 ]
 
 const versions = new Map()
@@ -196,7 +197,14 @@ async function runPart(part, state) {
   const started = performance.now()
   const ended = await runVitest(file, workFile, report)
   const seconds = (performance.now() - started) / 1000
-  return {seconds, ...countsOf(readJson(report), ended, part.work === 'same-bytes' ? 1 : part.units.length)}
+  return {
+    seconds,
+    ...countsOf(
+      readJson(report),
+      ended,
+      part.work === 'same-bytes' || part.work === 'stopped-issues' ? 1 : part.units.length,
+    ),
+  }
 }
 
 /** Runs one file of tests; `late` when it had to be stopped. */

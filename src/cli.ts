@@ -1,18 +1,22 @@
 import {parseArgs} from 'node:util'
 import {nearestWord} from './check/nearest-word.ts'
+import {runApprove} from './commands/approve.ts'
 import {runBuild} from './commands/build.ts'
 import {runCalculate} from './commands/calculate.ts'
 import {runCheck} from './commands/check.ts'
 import {explainRule} from './commands/explain-rule.ts'
+import {runIssue} from './commands/issue.ts'
 import type {CommandOptions, Outcome} from './commands/outcome.ts'
 import {isDay} from './handbook-model/comparison-date.ts'
 
-const commands = ['check', 'build', 'calculate'] as const
+const commands = ['check', 'build', 'approve', 'issue', 'calculate'] as const
 
 const help = `sheetanchor COMMAND [options]
 
   check       read the content, check and compute everything, publish nothing
   build       publish the handbook of every vessel
+  approve     sign sources as they read now: approve SOURCE… --as ROLE --by ID --date DAY --statement TEXT
+  issue       number a vessel's pages and publish them: issue --vessel ID --number 2031-03 --date DAY --by ID --as-of DAY
   calculate   run one calculation of the library, or list them
 
   --content DIR   folder of the content (content)
@@ -21,6 +25,11 @@ const help = `sheetanchor COMMAND [options]
   --explain RULE  with check: why a rule exists, accepted, rejected, how to mend; "all" lists every rule
   --against DIR   earlier content: check lists what moved, old and new
   --as-of DAY     day that dates are compared with (the newest one in the content)
+  --as ROLE       with approve: author, reviewer or approver
+  --by ID         with approve and issue: the person of the office who signs or publishes
+  --date DAY      with approve and issue: the day of the signature or of the issue
+  --statement TEXT  with approve: what was done before signing
+  --number N      with issue: year and running number of the vessel
   --with-places   with build: a copy for the office, its explanations name file and line of each input
   --json          results for machines
   --help          this text
@@ -48,22 +57,40 @@ async function run(words: readonly string[]): Promise<Outcome> {
     )
   let parsed: ReturnType<typeof readOptions>
   try {
-    parsed = readOptions(rest)
+    parsed = readOptions(rest, known === 'approve')
   } catch (error) {
     return used(`${error instanceof Error ? error.message : String(error)}; see \`sheetanchor --help\``)
   }
   if (parsed.help) return {exitStatus: 0, out: help, err: ''}
   if (parsed.explain !== undefined) return explainRule(parsed.explain)
+  if (known === 'approve')
+    return runApprove({...parsed.words, role: parsed.words.as, sources: parsed.sources}, parsed.options)
+  if (known === 'issue') return runIssue(parsed.words, parsed.options)
   return known === 'check' ? runCheck(parsed.options) : runBuild(parsed.options)
 }
 
-function readOptions(words: readonly string[]): {
+/** Words of signatures and issues; empty where none is given, which the command refuses. */
+interface SigningWords {
+  readonly as: string
+  readonly by: string
+  readonly date: string
+  readonly statement: string
+  readonly number: string
+}
+
+function readOptions(
+  words: readonly string[],
+  allowPositionals: boolean,
+): {
   readonly help: boolean
+  readonly sources: readonly string[]
+  readonly words: SigningWords
   readonly explain: string | undefined
   readonly options: CommandOptions
 } {
-  const {values} = parseArgs({
+  const {values, positionals} = parseArgs({
     args: [...words],
+    allowPositionals,
     options: {
       content: {type: 'string', default: 'content'},
       out: {type: 'string', default: 'site'},
@@ -71,6 +98,11 @@ function readOptions(words: readonly string[]): {
       against: {type: 'string'},
       explain: {type: 'string'},
       'as-of': {type: 'string'},
+      as: {type: 'string', default: ''},
+      by: {type: 'string', default: ''},
+      date: {type: 'string', default: ''},
+      statement: {type: 'string', default: ''},
+      number: {type: 'string', default: ''},
       'with-places': {type: 'boolean', default: false},
       json: {type: 'boolean', default: false},
       help: {type: 'boolean', default: false},
@@ -79,6 +111,8 @@ function readOptions(words: readonly string[]): {
   const asOf = values['as-of']
   if (asOf !== undefined && !isDay(asOf))
     throw new Error(`Unexpected day \`${asOf}\` of --as-of, expected a day like \`2031-02-14\``)
+  if (values.date !== '' && !isDay(values.date))
+    throw new Error(`Unexpected day \`${values.date}\` of --date, expected a day like \`2031-02-14\``)
   const started = performance.now()
   const progress = (line: string): void => {
     if (process.stderr.isTTY && performance.now() - started > 1000) process.stderr.write(`${line}\n`)
@@ -86,6 +120,14 @@ function readOptions(words: readonly string[]): {
   return {
     help: values.help,
     explain: values.explain,
+    sources: positionals,
+    words: {
+      as: values.as,
+      by: values.by,
+      date: values.date,
+      statement: values.statement.trim(),
+      number: values.number,
+    },
     options: {
       content: values.content,
       out: values.out,

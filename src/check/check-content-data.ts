@@ -9,7 +9,9 @@ import type {ContentData} from './content-data.ts'
 import {byId, type Identified, nameFits, refersTo} from './identity.ts'
 import {faultyFiles, knownIds} from './known-ids.ts'
 import {noServingHull} from './rules/no-serving-hull.ts'
+import {noUnfitSignature} from './rules/no-unfit-signature.ts'
 import {noUnlistedLanguage} from './rules/no-unlisted-language.ts'
+import {approvalsShape, changesShape} from './shapes/approval-shapes.ts'
 import {checkShape} from './shapes/check-shape.ts'
 import {designShape} from './shapes/design-shape.ts'
 import {
@@ -66,6 +68,7 @@ export function checkContentData(sources: ContentSources, files: ContentFiles): 
     return byId(found, files)
   }
   const tables = checkTables(sources, files, nothing)
+  const changes = optional('changes.yaml', changesShape)
   const shaped = {
     office: one('office.yaml', officeShape),
     sources: byId(one('sources.yaml', sourcesShape)?.sources ?? [], files),
@@ -80,9 +83,13 @@ export function checkContentData(sources: ContentSources, files: ContentFiles): 
     failures: [...byId(optional('failures.yaml', failuresShape)?.failures ?? [], files).values()],
     exceptions: optional('exceptions.yaml', exceptionsShape)?.exceptions ?? [],
     tables,
+    approvals: optional('approvals.yaml', approvalsShape)?.approvals ?? [],
+    changes: changes?.changes ?? [],
+    withdrawals: changes?.withdrawn ?? [],
   }
   refuseStrayFiles(sources, files)
   if (shaped.office) {
+    noUnfitSignature(shaped, shaped.office, files)
     noUnlistedLanguage(shaped.office, sources, files)
     noServingHull(shaped.office, shaped.vessels.values(), sources, files)
   }
@@ -120,7 +127,7 @@ function isNothing({yaml, csv, markdown}: ContentSources): boolean {
 }
 
 const knownFile =
-  /^(office|sources|terms|tools|parts|symptoms|failures|exceptions)\.yaml$|^(cautions|designs|jobs)\/[^/]+\.yaml$|^vessels\/[^/]+\/vessel\.yaml$|^issues\/[^/]+\/([^/]+\.json|texts\/[0-9a-f]{64}\.txt)$/u
+  /^(office|sources|terms|tools|parts|symptoms|failures|exceptions|approvals|changes)\.yaml$|^(cautions|designs|jobs)\/[^/]+\.yaml$|^vessels\/[^/]+\/vessel\.yaml$|^issues\/[^/]+\/([^/]+\.json|texts\/[0-9a-f]{64}\.txt)$/u
 
 function refuseStrayFiles(sources: ContentSources, files: ContentFiles): void {
   const tables = Object.keys(keyColumns).map((name) => `tables/${name}.csv`)

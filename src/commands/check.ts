@@ -30,7 +30,9 @@ export async function runCheck(options: CommandOptions): Promise<Outcome> {
   }
   const passed = content !== undefined && (earlier === undefined || earlier.content !== undefined)
   const report =
-    checked.content && checked.values ? contentReport(checked.content, checked.values) : undefined
+    checked.content && checked.values
+      ? contentReport(checked.content, checked.values, checked.hashes)
+      : undefined
   const moves = passed && earlier ? compareContents(earlier, checked) : undefined
   const out = options.json
     ? `${JSON.stringify({passed, asOf, messages: messagesData(files), ...(report ? {report} : {}), ...(moves ? {moves} : {})}, null, 2)}\n`

@@ -5,6 +5,7 @@ import type {ComputedValues} from '../handbook-model/computed.ts'
 import type {Content} from '../handbook-model/content.ts'
 import type {SignalWord, Source} from '../handbook-model/office-content.ts'
 import type {Procedure, Step} from '../handbook-model/procedure.ts'
+import {type ApprovalState, approvalStates} from '../issues/approval-state.ts'
 
 /** What a reviewer asks of a content beyond its errors. */
 export interface ContentReport {
@@ -20,6 +21,8 @@ export interface ContentReport {
   readonly commonPractice: readonly string[]
   readonly memoryOnly: readonly SourceUseRow[]
   readonly superseded: readonly SupersededRow[]
+  /** Sources by how they stand: signed by all three as they read now, signed as they read before, or not signed by all. */
+  readonly approvals: Readonly<Record<ApprovalState['kind'], readonly string[]>>
 }
 
 /** A fitted part against one way in which it fails. */
@@ -42,7 +45,14 @@ export interface SupersededRow extends SourceUseRow {
 }
 
 /** Counts and lists of a content that has passed the check. */
-export function contentReport(content: Content, values: ComputedValues): ContentReport {
+export function contentReport(
+  content: Content,
+  values: ComputedValues,
+  hashes: ReadonlyMap<string, string>,
+): ContentReport {
+  const states = approvalStates(hashes, content.approvals)
+  const standing = (kind: ApprovalState['kind']): readonly string[] =>
+    states.filter((one) => one.kind === kind).map((one) => one.source)
   const procedures = [...content.procedures.values()]
   const steps = procedures.flatMap((procedure) => stepsOf(procedure).map((step) => ({procedure, step})))
   const lengths = steps.map(({procedure, step}) => ({
@@ -72,6 +82,11 @@ export function contentReport(content: Content, values: ComputedValues): Content
       ...(reason ? {reason: reason.en} : {}),
     })),
     exceptions: content.exceptions.map(({rule, file, reason}) => ({rule, file, reason})),
+    approvals: {
+      approved: standing('approved'),
+      lapsed: standing('lapsed'),
+      unapproved: standing('unapproved'),
+    },
     commonPractice: rows((source) => source.howKnown === 'common-practice').flatMap((row) => row.values),
     memoryOnly: rows((source) => source.howKnown === 'memory'),
     superseded: rows((source) => source.status === 'superseded').map((row) => ({
@@ -98,6 +113,8 @@ export function reportText(report: ContentReport): string {
       .join(', ')}`,
     `failures of fitted parts: ${report.coverage.length}, ${withProcedure} with a procedure, ${report.coverage.length - withProcedure} with a written reason`,
     `exceptions from rules of language: ${report.exceptions.length}`,
+    `sources: ${report.approvals.approved.length} approved, ${report.approvals.lapsed.length} changed after their approval, ${report.approvals.unapproved.length} without all three signatures`,
+    ...report.approvals.lapsed.map((source) => `    changed after its approval: ${source}`),
     `values on common practice: ${report.commonPractice.length}`,
     `sources from memory alone: ${counted(report.memoryOnly)}`,
     `superseded sources: ${counted(report.superseded)}`,

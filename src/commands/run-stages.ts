@@ -6,6 +6,7 @@ import {type ComparisonDate, laterDay} from '../handbook-model/comparison-date.t
 import type {ComputedValues} from '../handbook-model/computed.ts'
 import type {Content} from '../handbook-model/content.ts'
 import type {HandbookPages, PageState} from '../handbook-model/pages.ts'
+import {sourceHashes} from '../issues/approval-state.ts'
 import {type Ledger, newestLedger} from '../issues/ledger.ts'
 import {pageState} from '../issues/page-state.ts'
 import {type ContentFiles, stopsTheBuild} from '../messages/add-message.ts'
@@ -17,6 +18,10 @@ export interface CheckedContent {
   readonly files: ContentFiles
   readonly content: Content | undefined
   readonly values: ComputedValues | undefined
+  /** Hash of every source that people sign, by its path. */
+  readonly hashes: ReadonlyMap<string, string>
+  /** Technical texts of earlier issues by their hash. */
+  readonly ledgerTexts: ReadonlyMap<string, string>
   /** The newest ledger of each vessel that has an issue. */
   readonly ledgers: ReadonlyMap<string, Ledger>
   /** The day that dates are compared with; undefined where none is named and the content holds none. */
@@ -32,6 +37,7 @@ export interface CheckedContent {
 export async function checkAndCompute(contentFolder: string, asOf?: string): Promise<CheckedContent> {
   const files: ContentFiles = new Map()
   const sources = await readSources(contentFolder, files)
+  const hashes = sourceHashes(files)
   const content = checkContent(sources, files)
   const values = content && computeValues(content, files)
   const ledgers = new Map(
@@ -46,9 +52,20 @@ export async function checkAndCompute(contentFolder: string, asOf?: string): Pro
     files,
     content: sound ? content : undefined,
     values: sound ? values : undefined,
+    hashes,
+    ledgerTexts: textsByHash(sources.ledgers),
     ledgers,
     asOf: comparisonDate(asOf, laterDay(newestDay(sources), issued)),
   }
+}
+
+function textsByHash(ledgerFiles: ReadonlyMap<string, string>): ReadonlyMap<string, string> {
+  return new Map(
+    [...ledgerFiles].flatMap(([path, text]): [string, string][] => {
+      const hash = /\/texts\/([0-9a-f]{64})\.txt$/u.exec(path)?.[1]
+      return hash === undefined ? [] : [[hash, text]]
+    }),
+  )
 }
 
 function comparisonDate(named: string | undefined, newest: string | undefined): ComparisonDate | undefined {

@@ -1,5 +1,6 @@
 import type {Place} from '../messages/place.ts'
 import type {Quantity} from '../quantities/quantity.ts'
+import type {Approval, DeclaredChange, Withdrawal} from './approval-content.ts'
 import type {Origin} from './datum.ts'
 import type {Design} from './design-content.ts'
 import type {
@@ -33,6 +34,9 @@ export interface Content {
   readonly parts: ReadonlyMap<string, Part>
   readonly terms: ReadonlyMap<string, Term>
   readonly tables: Tables
+  readonly approvals: readonly Approval[]
+  readonly changes: readonly DeclaredChange[]
+  readonly withdrawals: readonly Withdrawal[]
 }
 
 /** The CSV tables, each row typed and with its own line as origin. */

@@ -2,6 +2,8 @@ import {z} from 'zod'
 import {addMessage, type ContentFiles} from '../messages/add-message.ts'
 import {checkCode} from '../technical-text/technical-hash.ts'
 
+const hash = z.string().regex(/^[0-9a-f]{64}$/u)
+
 const pageEntry = z.strictObject({
   revision: z.int().min(1),
   suffix: z
@@ -10,21 +12,37 @@ const pageEntry = z.strictObject({
     .optional(),
   date: z.iso.date(),
   code: z.string(),
-  hash: z.string().regex(/^[0-9a-f]{64}$/u),
-  previousHash: z
-    .string()
-    .regex(/^[0-9a-f]{64}$/u)
+  /** Of the technical text as it is issued. */
+  hash,
+  /** Of the text with which this revision began, where letters followed: the code is taken from it. */
+  revisionHash: hash.optional(),
+  /** Of the last text of the revision before this one; none where the page is new. */
+  previousHash: hash.optional(),
+  /** Why this revision is there. */
+  reasons: z.array(z.string()).optional(),
+  withdrawn: z
+    .strictObject({date: z.iso.date(), reason: z.string(), replacedBy: z.string().optional()})
     .optional(),
-  withdrawn: z.boolean().optional(),
 })
+
+/** A page as an issue holds it. */
+export type PageEntry = z.infer<typeof pageEntry>
 
 const ledgerShape = z.strictObject({
   version: z.literal(1),
   vessel: z.string(),
   issue: z.string(),
   date: z.iso.date(),
+  /** Day with which dates were compared. */
+  asOf: z.iso.date(),
+  /** Who issued it: a person of the office who may publish. */
+  issuedBy: z.string(),
   toolVersion: z.string(),
-  contentHash: z.string(),
+  contentHash: hash,
+  /** Of the list of all files of the published folder with their hashes. */
+  manifestHash: hash,
+  /** Hash of each source by its path. */
+  sources: z.record(z.string(), hash),
   pages: z.record(z.string(), pageEntry),
 })
 
@@ -88,10 +106,10 @@ function faultOfLedger(path: string, {vessel, issue, pages}: Ledger): string | u
     return `Unexpected vessel \`${vessel}\` of the ledger, expected \`${folder}\` as its folder`
   if (`${issue}.json` !== name)
     return `Unexpected issue \`${issue}\` of the ledger, expected \`${name.replace(/\.json$/u, '')}\` as its name`
-  for (const [page, {revision, hash, code}] of Object.entries(pages)) {
+  for (const [page, {revision, hash, revisionHash, code}] of Object.entries(pages)) {
     if (!page.startsWith(`${vessel}/`))
       return `Unexpected page \`${page}\` in the ledger, expected pages of \`${vessel}\``
-    const expected = checkCode(page, revision, hash)
+    const expected = checkCode(page, revision, revisionHash ?? hash)
     if (code !== expected)
       return `Unexpected check code \`${code}\` of page \`${page}\` in the ledger, expected \`${expected}\` for its revision and text`
   }

@@ -151,6 +151,43 @@ export const ruleReasons: Readonly<Record<RuleId, RuleReason>> = {
     rejected: 'a stack length of 40 m',
     mend: 'read the drawing again',
   },
+  'no-unauthorised-signature': {
+    why: 'A signature counts only from a person whom the office has given the authority.',
+    accepted: '`role: reviewer` by a person who may `review`',
+    rejected: '`role: approver` by a person who may only `write`',
+    mend: 'let a person with the authority sign, or give it in office.yaml',
+  },
+  'no-own-approval': {
+    why: 'Nobody finds his own mistake: author, reviewer and approver of a source are three people.',
+    accepted: 'three signatures by three people',
+    rejected: 'author and approver the same person',
+    mend: 'let another person sign',
+  },
+  'no-unapproved-source': {
+    why: 'An issue goes to sea: each source behind its pages is signed by author, reviewer and approver as it reads now.',
+    accepted: 'a source with three signatures on its hash',
+    rejected: 'a source that nobody approved; one that changed by one letter after its approval',
+    mend: 'read it and sign it with `sheetanchor approve`',
+  },
+  'no-unexplained-change': {
+    why: 'A new revision of a page says why it is there.',
+    accepted: 'changes.yaml with a reason for the source as it reads now',
+    rejected: 'an issue in which a torque moved and nobody wrote why',
+    mend: 'add the source, its hash, its class and the reason to changes.yaml',
+  },
+  'no-disguised-change': {
+    why: 'A change that is called editorial gets no bar and no new revision: it moves wording alone, and a reviewer has seen it.',
+    accepted: '`class: editorial` with `reviewed-by` on a corrected spelling',
+    rejected:
+      '`class: editorial` while a value, a limit or the order of steps moved; one without `reviewed-by`',
+    mend: 'call it technical, or let a person who may review confirm it',
+  },
+  'no-lost-text': {
+    why: "What changed since the last revision is told from the text of that revision, kept in the ledger's folder.",
+    accepted: '`issues/<vessel>/texts/` as the tool wrote it',
+    rejected: 'a ledger whose texts were not committed with it',
+    mend: 'take the texts again from the commit of the issue',
+  },
   'no-raw-html': {
     why: 'HTML would bypass escaping, paper and the technical text.',
     accepted: '`**stop**`',

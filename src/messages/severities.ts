@@ -29,6 +29,13 @@ export const severities = {
   'no-impossible-value': 'stops-the-build',
   'no-implausible-value': 'warns',
   'no-damaged-ledger': 'stops-the-build',
+  // approvals and issues
+  'no-unauthorised-signature': 'stops-the-build',
+  'no-own-approval': 'stops-the-build',
+  'no-unapproved-source': 'stops-the-build',
+  'no-unexplained-change': 'stops-the-build',
+  'no-disguised-change': 'stops-the-build',
+  'no-lost-text': 'stops-the-build',
   // procedure language
   'no-raw-html': 'stops-the-build',
   'no-scope-mix': 'stops-the-build',

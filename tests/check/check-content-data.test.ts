@@ -239,7 +239,7 @@ describe('files at places that the content model does not know', () => {
     'issues/a.json',
     'issues/vessel-a/old/2031-03.json',
     'issues/vessel-a/texts/short.txt',
-    'approvals.yaml',
+    'approvals/one.yaml',
     'vessels/vessel-a/history/a.yaml',
   ])('`%s` would silently be left out', (path) => {
     const text = path.endsWith('.csv') ? 'a\nb\n' : 'id: a\n'

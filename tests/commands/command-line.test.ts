@@ -39,7 +39,10 @@ describe('the command line', () => {
   })
 
   test.each([
-    [['chek'], 'Unexpected command `chek`, expected `check` or another of check, build, calculate\n'],
+    [
+      ['chek'],
+      'Unexpected command `chek`, expected `check` or another of check, build, approve, issue, calculate\n',
+    ],
     [['check', '--vesel', 'vessel-a'], "Unknown option '--vesel'"],
     [['check', 'stray'], "Unexpected argument 'stray'"],
     [['build', '--vessel', 'vessel-z'], 'Unexpected vessel `vessel-z`, expected `vessel-a`'],
@@ -69,6 +72,7 @@ describe('the command line', () => {
       'signal words for each',
       'failures of fitted parts',
       'exceptions from rules of language',
+      'sources',
       'values on common practice',
       'sources from memory alone',
       'superseded sources',

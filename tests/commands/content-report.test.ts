@@ -8,9 +8,9 @@ async function reportAfter(
 ): Promise<ReturnType<typeof contentReport>> {
   return withChangedContent(async (changed) => {
     change(changed)
-    const {content, values} = await checkAndCompute(changed.folder)
+    const {content, values, hashes} = await checkAndCompute(changed.folder)
     if (!content || !values) throw new Error('Unexpected errors in the content, expected none')
-    return contentReport(content, values)
+    return contentReport(content, values, hashes)
   }, smallContent)
 }
 

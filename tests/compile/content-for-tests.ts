@@ -157,6 +157,9 @@ export function contentOf(more: Partial<Content> & {readonly list?: readonly Pro
     jobs: new Map(),
     symptoms: [],
     exceptions: [],
+    approvals: [],
+    changes: [],
+    withdrawals: [],
     failures: [],
     tools: byId([
       tool('wrench'),

@@ -7,8 +7,12 @@ export function ledgerWith(pages: Ledger['pages'], more: Partial<Ledger> = {}): 
     vessel: 'vessel-a',
     issue: '2031-03',
     date: '2031-03-14',
+    asOf: '2031-03-14',
+    issuedBy: 'publisher',
     toolVersion: '0.1.0',
-    contentHash: 'content',
+    contentHash: '0'.repeat(64),
+    manifestHash: '0'.repeat(64),
+    sources: {},
     pages,
     ...more,
   }

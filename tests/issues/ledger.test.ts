@@ -20,7 +20,11 @@ describe('a ledger', () => {
   test('is read whole, with its pages', () => {
     const ledger = ledgerWith({
       [page]: {...entry, suffix: 'a', previousHash: 'cd'.repeat(32)},
-      'vessel-a/4p/wear': {...entry, code: checkCode('vessel-a/4p/wear', 2, hash), withdrawn: true},
+      'vessel-a/4p/wear': {
+        ...entry,
+        code: checkCode('vessel-a/4p/wear', 2, hash),
+        withdrawn: {date: '2031-03-14', reason: 'gone'},
+      },
     })
     expect(reading(JSON.stringify(ledger))).toEqual({read: ledger, said: ''})
   })

@@ -32,7 +32,9 @@ describe('a page against the ledger', () => {
   })
 
   test('is a draft when the ledger withdraws it', () => {
-    expect(pageState(id, text, ledgerWith({[id]: {...entry, withdrawn: true}}))).toEqual({kind: 'draft'})
+    expect(
+      pageState(id, text, ledgerWith({[id]: {...entry, withdrawn: {date: '2031-03-14', reason: 'gone'}}})),
+    ).toEqual({kind: 'draft'})
   })
 
   test('is issued with revision, date and code when its text is the issued one', () => {

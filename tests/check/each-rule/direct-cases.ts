@@ -1,10 +1,15 @@
 import {noMasslessLift} from '../../../src/check/rules/no-massless-lift.ts'
 import {noUndisposedDrain} from '../../../src/check/rules/no-undisposed-drain.ts'
 import {refuseOverstressedBolt} from '../../../src/compute/refuse-overstressed-bolt.ts'
+import {type DeclaredChange, signatureRoles} from '../../../src/handbook-model/approval-content.ts'
+import {refuseUnapproved} from '../../../src/issues/approval-state.ts'
+import {nextPages} from '../../../src/issues/next-ledger.ts'
 import type {ContentFiles} from '../../../src/messages/add-message.ts'
 import type {RuleId} from '../../../src/messages/severities.ts'
 import {checkFiles} from '../../../src/publish/check-files.ts'
 import {quantityOf} from '../../../src/quantities/quantity.ts'
+import {checkCode, technicalHash} from '../../../src/technical-text/technical-hash.ts'
+import {ledgerWith} from '../../issues/ledger-for-tests.ts'
 import {design, designText} from '../library-for-tests.ts'
 import {placeIn} from '../messages-for-tests.ts'
 import {soundProcedure, workText} from '../procedure-for-tests.ts'
@@ -47,6 +52,54 @@ const drainText = (below: string): string =>
     `1. :step{#drain-oil action=drain} Drain the oil.\n\n2. :step{#empty-tray${below}} Empty the tray.`,
   )
 
+const [firstHash, secondHash] = ['a'.repeat(64), 'b'.repeat(64)] as const
+const changesPlace = {path: 'changes.yaml', line: 2, column: 5}
+const wordsBefore = 'pump\tmeaning\tA pump.\n'
+
+/** A source signed by three people as it reads now, or as it read before. */
+function approved(text: string): (files: ContentFiles) => void {
+  return (files) => {
+    const place = {path: 'approvals.yaml', line: 2, column: 5}
+    const signatures = signatureRoles.map((role) => ({
+      role,
+      by: {id: role, place},
+      date: '2031-01-02',
+      statement: 'read',
+      place,
+    }))
+    const hashes = new Map([['terms.yaml', technicalHash('now')]])
+    refuseUnapproved(
+      new Set(['terms.yaml']),
+      hashes,
+      [{file: 'terms.yaml', hash: technicalHash(text), signatures, place}],
+      files,
+    )
+  }
+}
+
+/** An issue in which the page of words reads otherwise. */
+function moved(changes: readonly DeclaredChange[], kept: boolean): (files: ContentFiles) => void {
+  return (files) => {
+    const hash = technicalHash(wordsBefore)
+    const entry = {revision: 1, date: '2031-03-14', code: checkCode('vessel-a/words', 1, hash), hash}
+    const earlier = ledgerWith({'vessel-a/words': entry}, {sources: {'terms.yaml': firstHash}})
+    const {version: _version, pages: _pages, manifestHash: _manifest, ...facts} = earlier
+    nextPages(
+      {
+        facts: {...facts, sources: {'terms.yaml': secondHash}},
+        pages: [
+          {id: 'vessel-a/words', text: wordsBefore.replace('A pump', 'One pump'), madeFrom: ['terms.yaml']},
+        ],
+        earlier,
+        earlierTexts: new Map(kept ? [[hash, wordsBefore]] : []),
+        changes,
+        withdrawals: [],
+      },
+      files,
+    )
+  }
+}
+
 /** The rules that are asked at their function. */
 export const directCases: readonly DirectCase[] = [
   {
@@ -88,5 +141,38 @@ export const directCases: readonly DirectCase[] = [
     accepted: published('p/1p/ring-check.html', 150_000),
     rejected: published('p/1p/ring-check.html', 150_001),
     said: `${vesselFile} error Unexpected size of 150001 bytes of \`p/1p/ring-check.html\`, expected at most 150000 no-heavy-page\n    mend: Split the procedure or the table\n`,
+  },
+  {
+    rule: 'no-unapproved-source',
+    what: 'a source that changed after its approval',
+    because: 'approvals are asked for by an issue, not by a check',
+    accepted: approved('now'),
+    rejected: approved('before'),
+    said: 'content/terms.yaml:1:1 error Unexpected change of `terms.yaml` after its approval, expected the text that was signed no-unapproved-source\n    mend: Read it and sign it: `sheetanchor approve terms.yaml --as author --by … --date … --statement …`\n    see: content/approvals.yaml:2:5\n',
+  },
+  {
+    rule: 'no-unexplained-change',
+    what: 'a page that moved for a source about which nobody says why',
+    because: 'reasons are asked for by an issue, not by a check',
+    accepted: moved(
+      [{file: 'terms.yaml', hash: secondHash, class: 'technical', reason: 'new word', place: changesPlace}],
+      true,
+    ),
+    rejected: moved([], true),
+    said: `content/terms.yaml:1:1 error Unexpected change of \`terms.yaml\` that moves page \`vessel-a/words\`, expected its reason in changes.yaml no-unexplained-change\n    mend: Add to changes.yaml: \`- {file: terms.yaml, hash: ${secondHash}, class: technical, reason: …}\`\n`,
+  },
+  {
+    rule: 'no-lost-text',
+    what: 'a ledger without the text of a page that moved',
+    because: 'earlier texts are asked for by an issue, not by a check',
+    accepted: moved(
+      [{file: 'terms.yaml', hash: secondHash, class: 'technical', reason: 'new word', place: changesPlace}],
+      true,
+    ),
+    rejected: moved(
+      [{file: 'terms.yaml', hash: secondHash, class: 'technical', reason: 'new word', place: changesPlace}],
+      false,
+    ),
+    said: `content/issues/vessel-a/texts/${technicalHash(wordsBefore)}.txt:1:1 error Unexpected ledger without the text of page \`vessel-a/words\` in revision 1, expected the file as the tool wrote it no-lost-text\n    mend: Take the texts again from the commit of the issue\n`,
   },
 ]

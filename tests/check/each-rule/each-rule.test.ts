@@ -2,6 +2,7 @@ import {describe, expect, test} from 'vitest'
 import type {ContentFiles} from '../../../src/messages/add-message.ts'
 import {printMessages} from '../../../src/messages/print-messages.ts'
 import {severities} from '../../../src/messages/severities.ts'
+import {approvalCases} from './approval-cases.ts'
 import {directCases} from './direct-cases.ts'
 import {gateCases} from './gate-cases.ts'
 import {languageCases} from './language-cases.ts'
@@ -13,6 +14,7 @@ import {toldAfter, unchanged} from './rule-case.ts'
 import {shapeCases} from './shape-cases.ts'
 
 const cases = [
+  ...approvalCases,
   ...readingCases,
   ...shapeCases,
   ...referenceCases,
