@@ -22,6 +22,7 @@ export const firstRates = {
   'same-bytes': 45,
   'killed-builds': 4,
   'stopped-issues': 60,
+  'unnoticed-changes': 120,
 }
 
 /** What a part costs before its first page: program and browser start, folders are copied. */
@@ -156,6 +157,7 @@ export function planParts(pages, rates) {
 }
 
 function unitsOf(work, pages) {
+  if (work === 'unnoticed-changes') return [{vessel: '', path: 'every calculation'}]
   if (work === 'stopped-issues') return [{vessel: '', path: 'every call of the disk'}]
   if (work === 'same-bytes') return [{vessel: '', path: 'all files'}]
   if (work === 'killed-builds')
