@@ -200,11 +200,7 @@ async function runPart(part, state) {
   const seconds = (performance.now() - started) / 1000
   return {
     seconds,
-    ...countsOf(
-      readJson(report),
-      ended,
-      isOne(part.work) ? 1 : part.units.length,
-    ),
+    ...countsOf(readJson(report), ended, isOne(part.work) ? 1 : part.units.length),
   }
 }
 
