@@ -25,7 +25,7 @@ import {
 } from './page-paths.ts'
 import {proceduresOf, proceduresUsing, stepsWithCaution} from './used-in.ts'
 import {wordsEn} from './words-en.ts'
-import {instrumentWords} from './written-datum.ts'
+import {instrumentWords, toolSize} from './written-datum.ts'
 
 function headOf(
   desks: readonly PumpDesk[],
@@ -84,7 +84,7 @@ export function toolsPage(desks: readonly PumpDesk[]): ToolsPage {
     )
     const instrument = tool.instrument ? instrumentWords(tool.instrument) : ''
     return usedIn.length > 0
-      ? [{id: elementId('tool', tool.id), title: tool.title.en, size: tool.size.en, instrument, usedIn}]
+      ? [{id: elementId('tool', tool.id), title: tool.title.en, size: toolSize(tool), instrument, usedIn}]
       : []
   })
   return {

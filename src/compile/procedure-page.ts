@@ -9,6 +9,7 @@ import {partLink, procedurePageId, procedurePath, toolLink} from './page-paths.t
 import {valueLine} from './value-line.ts'
 import {valuesShown} from './values-shown.ts'
 import {wordsEn} from './words-en.ts'
+import {toolSize} from './written-datum.ts'
 
 /** A procedure on one pump: what reads on screen and prints as the task sheet. */
 export function procedurePage(procedure: Procedure, desk: PumpDesk): ProcedurePage {
@@ -62,7 +63,7 @@ export function toolLines(procedure: Procedure, desk: PumpDesk): readonly ToolLi
     return {
       id: tool.id,
       title: tool.title.en,
-      size: tool.size.en,
+      size: toolSize(tool),
       note: note?.en ?? '',
       link: toolLink(tool.id, tool.title.en),
     }

@@ -63,6 +63,7 @@ export const wordsEn = {
     pumps: 'Cargo pumps',
   },
   stated: 'stated',
+  fromTo: (least: string, most: string): string => `${least} to ${most}`,
   instrument: (graduation: string, uncertainty: string): string => `reads to ${graduation}, ± ${uncertainty}`,
   supersededBy: (source: string): string => `superseded by ${source}`,
   clearance: ([ring = '', hub = '']: readonly string[]): string => `mean of ${ring} − mean of ${hub}`,

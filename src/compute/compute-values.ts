@@ -6,6 +6,7 @@ import {addMessage, type ContentFiles} from '../messages/add-message.ts'
 import {cofferdamValues} from './cofferdam-values.ts'
 import {jointValues} from './joint-values.ts'
 import {liftingValues} from './lifting-values.ts'
+import {noWrenchAboard} from './no-wrench-aboard.ts'
 import {oilValues} from './oil-values.ts'
 import {pumpValues} from './pump-values.ts'
 import {purgeValues} from './purge-values.ts'
@@ -38,6 +39,7 @@ export function computeValues(content: Content, files: ContentFiles): ComputedVa
     ]),
   )
   reportUnknown(vessels, files)
+  noWrenchAboard(content, vessels, files)
   reportSources(vessels, content, files)
   return {vessels}
 }

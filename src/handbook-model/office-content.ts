@@ -107,8 +107,10 @@ export type WorstHarm = 'death-or-serious-injury' | 'minor-or-moderate-injury' |
 export interface Tool {
   readonly id: string
   readonly title: Localised
-  /** Range or size in words ready to print, for example "40 to 200 N·m, square drive 1/2 in". */
+  /** Size in words ready to print, for example "square drive 1/2 in". */
   readonly size: Localised
+  /** Scale of a torque wrench; printed before the size. */
+  readonly torqueRange?: {readonly least: Datum<'torque'>; readonly most: Datum<'torque'>}
   readonly instrument?: InstrumentClass
   readonly place: Place
 }

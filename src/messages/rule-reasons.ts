@@ -423,6 +423,12 @@ export const ruleReasons: Readonly<Record<RuleId, RuleReason>> = {
     rejected: 'a stack length not known',
     mend: 'measure and report',
   },
+  'no-wrench-aboard': {
+    why: 'A torque that no wrench aboard can set is not set: the range is from 20 % to 100 % of the most of the wrench, where its accuracy is stated.',
+    accepted: '61 N·m with a wrench of 40 to 200 N·m that the procedure lists and the vessel has',
+    rejected: 'the same with a wrench of 5 to 50 N·m; with none aboard',
+    mend: 'list a wrench that covers it, and put it aboard',
+  },
   'no-superseded-source': {
     why: 'Values stand on a source that has been superseded.',
     accepted: 'a value from a current source',

@@ -80,6 +80,7 @@ export const severities = {
   'no-overstressed-bolt': 'stops-the-build',
   'no-uncomputable-value': 'informs',
   'no-superseded-source': 'warns',
+  'no-wrench-aboard': 'warns',
   // publishing
   'no-name-clash': 'stops-the-build',
   'no-long-path': 'stops-the-build',

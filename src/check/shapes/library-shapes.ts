@@ -60,6 +60,7 @@ const tool: z.ZodType<Tool> = fields({
   id: identifier,
   title: localised,
   size: localised,
+  'torque-range': fields({least: quantity('torque'), most: quantity('torque')}).optional(),
   instrument: instrument.optional(),
 })
 

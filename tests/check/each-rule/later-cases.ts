@@ -72,4 +72,25 @@ export const laterCases: readonly RuleCase[] = [
       'Unexpected second file `p/1p/job-ring-service.html` beside `p/1p/job-ring-service.html`, expected names that differ by more than capitals',
     mend: 'Rename the position, procedure or job',
   },
+  {
+    rule: 'no-wrench-aboard',
+    what: 'a torque above the range of the wrench that is listed',
+    accepted: replaced('tools.yaml', 'most: 100 N·m', 'most: 150 N·m'),
+    rejected: replaced('tools.yaml', 'most: 100 N·m', 'most: 50 N·m'),
+    at: [procedure, '::value{ref=hub-bolts.torque'],
+    reason:
+      'Unexpected torque `hub-bolts.torque` of 61 N·m in `ring-check` with `torque-wrench` of 5 N·m to 50 N·m, expected one whose range from 20 % to 100 % of its most holds it',
+    mend: 'List a torque wrench that covers it among the tools of the procedure, and put it aboard',
+    see: ['tools.yaml', '{id: torque-wrench'],
+  },
+  {
+    rule: 'no-wrench-aboard',
+    what: 'a torque for which no wrench is aboard',
+    accepted: replaced(vessel, 'number: TW-1', 'number: TW-2'),
+    rejected: replaced(vessel, '{tool: torque-wrench, number: TW-1', '{tool: thermometer, number: TM-1'),
+    at: [procedure, '::value{ref=hub-bolts.torque'],
+    reason:
+      'Unexpected torque `hub-bolts.torque` of 61 N·m in `ring-check` with no torque wrench that is listed and aboard `vessel-s`, expected one whose range from 20 % to 100 % of its most holds it',
+    mend: 'List a torque wrench that covers it among the tools of the procedure, and put it aboard',
+  },
 ]
