@@ -21,6 +21,7 @@ export const partSeconds: number
 export const allSeconds: number
 export const firstRates: Readonly<Record<string, number>>
 export const kills: number
+export const singleChecks: ReadonlyMap<string, string>
 /** Same markup apart from words and figures gives the same layout class. */
 export function layoutClass(html: string): string
 /** What planning needs to know of a published page. */

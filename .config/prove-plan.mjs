@@ -6,7 +6,7 @@ import {createHash} from 'node:crypto'
 export const partSeconds = 390
 
 /** Seconds that all parts are planned for at most. */
-export const allSeconds = 2500
+export const allSeconds = 2600
 
 /** Seconds that one page, kill or build takes until it has been measured, on two cores. */
 export const firstRates = {
@@ -21,12 +21,19 @@ export const firstRates = {
   'print-firefox-off': 1.2,
   'same-bytes': 45,
   'killed-builds': 4,
-  'stopped-issues': 60,
-  'unnoticed-changes': 120,
+  'stopped-issues': 30,
+  'unnoticed-changes': 90,
 }
 
 /** What a part costs before its first page: program and browser start, folders are copied. */
 const startSeconds = 15
+
+/** Works that are one check, however much they look at. */
+export const singleChecks = new Map([
+  ['same-bytes', 'all files'],
+  ['stopped-issues', 'every call of the disk'],
+  ['unnoticed-changes', 'every calculation'],
+])
 
 /** How many builds are killed. */
 export const kills = 50
@@ -157,9 +164,8 @@ export function planParts(pages, rates) {
 }
 
 function unitsOf(work, pages) {
-  if (work === 'unnoticed-changes') return [{vessel: '', path: 'every calculation'}]
-  if (work === 'stopped-issues') return [{vessel: '', path: 'every call of the disk'}]
-  if (work === 'same-bytes') return [{vessel: '', path: 'all files'}]
+  const one = singleChecks.get(work)
+  if (one) return [{vessel: '', path: one}]
   if (work === 'killed-builds')
     return Array.from({length: kills}, (_, index) => ({vessel: '', path: `kill ${index + 1}`}))
   return work.startsWith('print-') ? procedures(pages) : pages

@@ -24,7 +24,7 @@ import {fileURLToPath} from 'node:url'
 import {parseArgs} from 'node:util'
 import {compile} from './compile.mjs'
 import {ensureBrowsers} from './ensure-browsers.mjs'
-import {describePage, planParts} from './prove-plan.mjs'
+import {describePage, planParts, singleChecks} from './prove-plan.mjs'
 
 /** Minutes after which a part is stopped and counts as failed. */
 const partMinutes = 9
@@ -200,13 +200,8 @@ async function runPart(part, state) {
   const seconds = (performance.now() - started) / 1000
   return {
     seconds,
-    ...countsOf(readJson(report), ended, isOne(part.work) ? 1 : part.units.length),
+    ...countsOf(readJson(report), ended, singleChecks.has(part.work) ? 1 : part.units.length),
   }
-}
-
-/** Works that are one check, however much they look at. */
-function isOne(work) {
-  return ['same-bytes', 'stopped-issues', 'unnoticed-changes'].includes(work)
 }
 
 /** Runs one file of tests; `late` when it had to be stopped. */

@@ -2,7 +2,7 @@ import {isDay, laterDay} from '../handbook-model/comparison-date.ts'
 import type {ContentSources, PlacedNode} from '../handbook-model/sources.ts'
 
 /** Keys under which content says when something happened. A day on which something will be due is none of them. */
-const daysThatWere: ReadonlySet<string> = new Set(['built', 'installed', 'date'])
+const daysThatWere: ReadonlySet<string> = new Set(['built', 'installed', 'date', 'cured'])
 
 /** The newest day on which anything in the files of the office, designs, vessels and procedures happened. */
 export function newestDay(sources: ContentSources): string | undefined {

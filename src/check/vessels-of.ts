@@ -3,6 +3,7 @@ import type {IsolationPoint, Vessel} from '../handbook-model/vessel-content.ts'
 import {addMessage, type ContentFiles} from '../messages/add-message.ts'
 import type {Place} from '../messages/place.ts'
 import {byId, nameFits, refersTo, refuseSecondId} from './identity.ts'
+import {noBrokenStack} from './rules/no-broken-stack.ts'
 import {checkShape} from './shapes/check-shape.ts'
 import {faultOfId} from './shapes/placed-shape.ts'
 import {vesselShape} from './shapes/vessel-shape.ts'
@@ -45,6 +46,7 @@ export function vesselsOf(sources: ContentSources, files: ContentFiles, nothing:
     checkTags(vessel, files)
     for (const position of vessel.positions) refersTo(position.tank, tanks, 'tank of this vessel', files)
     refuseSecondSerials(vessel, serials, files)
+    for (const position of vessel.positions) noBrokenStack(position, files)
     checkIsolationIds(vessel, files)
     noUnusualVesselValue(vessel, files)
     return [vessel]

@@ -13,7 +13,7 @@ import {completeInterruptedSwaps, publishVessel} from '../publish/publish-vessel
 import {renderHandbook} from '../render/render-handbook.ts'
 import {technicalHash} from '../technical-text/technical-hash.ts'
 import {type CommandOptions, countWords, messagesData, messagesText, type Outcome} from './outcome.ts'
-import {type ProgramFiles, readProgramFiles} from './program-files.ts'
+import {type ProgramFiles, readProgramFiles, readProgramVersion} from './program-files.ts'
 import {checkAndCompute, stateVessel} from './run-stages.ts'
 import {writeWhole} from './write-whole.ts'
 
@@ -45,7 +45,7 @@ export async function runIssue(
   words: IssueWords,
   options: CommandOptions,
   disk: Disk = nodeDisk,
-  programFiles: () => Promise<ProgramFiles> = readProgramFiles,
+  programFiles: () => Promise<ProgramFiles & {readonly version: string}> = programWithVersion,
 ): Promise<Outcome> {
   const fault = faultOfOutFolder(options.out, disk)
   if (fault) return {exitStatus: 3, out: '', err: `${fault.reason}\n    mend: ${fault.mend}\n`}
@@ -115,6 +115,10 @@ export async function runIssue(
       : countsText(words, vessel, counts, options.out),
     err: messagesText(files, options),
   }
+}
+
+async function programWithVersion(): Promise<ProgramFiles & {readonly version: string}> {
+  return {...(await readProgramFiles()), version: await readProgramVersion()}
 }
 
 function refusalOf(

@@ -5,8 +5,6 @@ import {fileURLToPath} from 'node:url'
 /** What the program ships beside its code: templates, and the compiled page runtime. */
 export interface ProgramFiles {
   readonly templates: ReadonlyMap<string, string>
-  /** Version of the program. */
-  readonly version: string
   readonly runtime: {readonly head: string; readonly page: string; readonly hub: string}
 }
 
@@ -22,13 +20,14 @@ export async function readProgramFiles(): Promise<ProgramFiles> {
     }
   }
   return {
-    version: versionOf(await readFile(join(root, 'package.json'), 'utf8')),
     templates,
     runtime: {head: await runtime('head'), page: await runtime('page'), hub: await runtime('hub')},
   }
 }
 
-function versionOf(packageText: string): string {
-  const data: unknown = JSON.parse(packageText)
+/** Version of the program, from the package file in its own folder. */
+export async function readProgramVersion(): Promise<string> {
+  const path = fileURLToPath(new URL('../package.json', import.meta.url))
+  const data: unknown = JSON.parse(await readFile(path, 'utf8'))
   return typeof data === 'object' && data !== null && 'version' in data ? String(data.version) : ''
 }

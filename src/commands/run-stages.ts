@@ -2,6 +2,7 @@ import {checkContent} from '../check/check-content.ts'
 import {newestDay} from '../check/newest-day.ts'
 import {compilePages} from '../compile/compile-pages.ts'
 import {computeValues} from '../compute/compute-values.ts'
+import {noAgedRubber} from '../compute/no-aged-rubber.ts'
 import {type ComparisonDate, laterDay} from '../handbook-model/comparison-date.ts'
 import type {ComputedValues} from '../handbook-model/computed.ts'
 import type {Content} from '../handbook-model/content.ts'
@@ -47,6 +48,8 @@ export async function checkAndCompute(contentFolder: string, asOf?: string): Pro
     }),
   )
   const issued = [...ledgers.values()].map(({date}) => date).reduce(laterDay, undefined)
+  const compared = comparisonDate(asOf, laterDay(newestDay(sources), issued))
+  if (content) noAgedRubber(content, compared?.day, files)
   const sound = !stopsTheBuild(files)
   return {
     files,
@@ -55,7 +58,7 @@ export async function checkAndCompute(contentFolder: string, asOf?: string): Pro
     hashes,
     ledgerTexts: textsByHash(sources.ledgers),
     ledgers,
-    asOf: comparisonDate(asOf, laterDay(newestDay(sources), issued)),
+    asOf: compared,
   }
 }
 

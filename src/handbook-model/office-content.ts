@@ -143,6 +143,8 @@ export interface Part {
   /** Size, material or grade, ready to print. */
   readonly size: Localised
   /** Number on the section drawing, counted from the wet end up. */
+  /** Rubber by the letters of ISO 1629, where it is one. */
+  readonly rubber?: string
   readonly balloon?: string
   readonly place: Place
 }

@@ -52,9 +52,18 @@ export interface Position {
   readonly critical: boolean
   readonly installed: string
   readonly stackLength: Datum<'length'>
+  /** Sections of the stack from deck down, where they are listed. */
+  readonly stackSections: readonly StackSection[]
   readonly components: readonly Component[]
   readonly facts: readonly FactValue[]
   readonly isolation: readonly IsolationRole[]
+  readonly place: Place
+}
+
+/** One length of the pipe stack between two joints. */
+export interface StackSection {
+  readonly number: number
+  readonly length: Datum<'length'>
   readonly place: Place
 }
 
@@ -143,7 +152,10 @@ export interface ToolAboard {
 export interface SpareAboard {
   readonly part: Reference
   readonly quantity: number
+  /** Day of the cure of what is made of rubber; of several the earliest. */
+  readonly cured?: string
   readonly location: Localised
+  readonly place: Place
 }
 
 /** A row of tables/cargoes.csv. */

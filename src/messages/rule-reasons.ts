@@ -65,6 +65,12 @@ export const ruleReasons: Readonly<Record<RuleId, RuleReason>> = {
     rejected: '`content/notes.docx`',
     mend: 'move it out of the content',
   },
+  'no-broken-stack': {
+    why: 'The length of the stack goes into volumes, pressures and times: its sections, numbered from deck, make it to the millimetre for each.',
+    accepted: 'three sections of 2.000 m, 2.000 m and 1.400 m in a stack of 5.4 m',
+    rejected: 'the same in a stack of 5.44 m; sections 1 and 3 without 2',
+    mend: 'measure again, list every section',
+  },
   'no-damaged-ledger': {
     why: 'A ledger is written by the tool and never edited; a damaged one cannot say what is issued.',
     accepted: 'a ledger as the tool wrote it',
@@ -428,6 +434,12 @@ export const ruleReasons: Readonly<Record<RuleId, RuleReason>> = {
     accepted: '61 N·m with a wrench of 40 to 200 N·m that the procedure lists and the vessel has',
     rejected: 'the same with a wrench of 5 to 50 N·m; with none aboard',
     mend: 'list a wrench that covers it, and put it aboard',
+  },
+  'no-aged-rubber': {
+    why: 'A ring that has lain too long leaks from its first day: it is within the first storage period of its rubber on the day that dates are compared with.',
+    accepted: '`cured: 2015-03-01` on a ring of FKM, compared with 2019',
+    rejected: 'the same compared with 2026; a cure date on a part without `rubber:`',
+    mend: 'send new ones; state the rubber in parts.yaml',
   },
   'no-superseded-source': {
     why: 'Values stand on a source that has been superseded.',

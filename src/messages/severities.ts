@@ -28,6 +28,7 @@ export const severities = {
   'no-empty-vessel': 'stops-the-build',
   'no-impossible-value': 'stops-the-build',
   'no-implausible-value': 'warns',
+  'no-broken-stack': 'stops-the-build',
   'no-damaged-ledger': 'stops-the-build',
   // approvals and issues
   'no-unauthorised-signature': 'stops-the-build',
@@ -81,6 +82,7 @@ export const severities = {
   'no-uncomputable-value': 'informs',
   'no-superseded-source': 'warns',
   'no-wrench-aboard': 'warns',
+  'no-aged-rubber': 'warns',
   // publishing
   'no-name-clash': 'stops-the-build',
   'no-long-path': 'stops-the-build',

@@ -154,6 +154,7 @@ export function positionOf(id: string, facts: readonly FactValue[], serial = `P-
     role: 'main',
     critical: true,
     installed: '2011-06-30',
+    stackSections: [],
     stackLength: datum(metres(12), '12', 'm'),
     components: [
       {kind: 'head', serial: `H-${id}`, place},
@@ -201,8 +202,8 @@ export const vesselA: Vessel = {
     {tool: to('detector'), number: 'PD 1 to PD 6', location: english('control room')},
   ],
   sparesAboard: [
-    {part: to('ring'), quantity: 2, location: english('box 3')},
-    {part: to('washer'), quantity: 0, location: english('box 4')},
+    {part: to('ring'), quantity: 2, location: english('box 3'), place},
+    {part: to('washer'), quantity: 0, location: english('box 4'), place},
   ],
   place: at('vessels/vessel-a/vessel.yaml'),
 }

@@ -68,7 +68,6 @@ function unknownsOf(positions: readonly Position[]): readonly string[] {
 describe.each(procedures.map((procedure) => ({id: procedure.id, procedure})))(
   'procedure $id',
   ({procedure}) => {
-    const pump = values.vessels.get('vessel-a')?.get('4s')
     const listed = new Set(procedure.tools.map((one) => one.tool.id))
 
     test('is long enough to be followed by somebody new and short enough for one job', () => {
@@ -91,25 +90,6 @@ describe.each(procedures.map((procedure) => ({id: procedure.id, procedure})))(
         step.parts.flatMap((part) => (part.kind === 'reading' ? [part.instrument.id] : [])),
       )
       expect(read.filter((id) => !listed.has(id))).toEqual([])
-    })
-
-    test('lists a torque wrench that holds each of its torques between a fifth and the whole of its range', () => {
-      const ranges = [...listed].flatMap((id) => {
-        const match = /([\d.]+) to ([\d.]+) N·m/u.exec(content.tools.get(id)?.size.en ?? '')
-        return match ? [{from: Math.max(Number(match[1]), Number(match[2]) / 5), to: Number(match[2])}] : []
-      })
-      const torques = stepsOf(procedure).flatMap((step) =>
-        step.parts.flatMap((part) =>
-          part.kind === 'value' && part.value.id.endsWith('.torque') ? [part.value.id] : [],
-        ),
-      )
-      const without = torques.filter((id) => {
-        const result = pump?.get(id)?.result
-        const torque =
-          result?.kind === 'known' && result.quantity ? valueIn(result.quantity, 'N·m') : Number.NaN
-        return !ranges.some((range) => torque >= range.from && torque <= range.to)
-      })
-      expect(without).toEqual([])
     })
 
     test('lists the new O-rings, gaskets, plates and tab washers that its joints use up', () => {

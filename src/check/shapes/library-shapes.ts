@@ -72,6 +72,7 @@ const part: z.ZodType<Part> = fields({
   title: localised,
   class: oneOf(['spare', 'consumable', 'insurance-spare']),
   size: localised,
+  rubber: text.optional(),
   balloon: text.optional(),
 })
 

@@ -38,6 +38,8 @@ const tank = fields({
   pressureValveSetting: pressureValve,
 }))
 
+const stackSection = fields({number: wholeNumber(1, 99), length: quantity('length')})
+
 const position = fields({
   id: identifier,
   tag: text,
@@ -48,6 +50,7 @@ const position = fields({
   critical: yesNo,
   installed: date,
   'stack-length': quantity('length'),
+  'stack-sections': list(stackSection).optional(),
   components,
   facts: factValues,
   isolation: isolationShape.optional(),
@@ -72,7 +75,12 @@ const supplies = fields({
 })
 
 const toolAboard = fields({tool: reference, number: text, location: localised})
-const spareAboard = fields({part: reference, quantity: wholeNumber(0, 9999), location: localised})
+const spareAboard = fields({
+  part: reference,
+  quantity: wholeNumber(0, 9999),
+  cured: date.optional(),
+  location: localised,
+})
 
 const hullNumber = leaf.transform((scalar, context) => {
   const fault = faultOfHullNumber(scalar.text)
@@ -115,8 +123,9 @@ export const vesselShape: z.ZodType<Vessel> = fields({
   'spares-aboard': list(spareAboard),
 }).transform(({isolationPattern, positions, ...rest}) => ({
   ...rest,
-  positions: positions.map(({isolation, ...one}) => ({
+  positions: positions.map(({isolation, stackSections, ...one}) => ({
     ...one,
+    stackSections: stackSections ?? [],
     isolation: isolationOf(one.tag, isolationPattern ?? [], isolation ?? []),
   })),
 }))

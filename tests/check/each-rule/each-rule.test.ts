@@ -8,6 +8,7 @@ import {gateCases} from './gate-cases.ts'
 import {languageCases} from './language-cases.ts'
 import {laterCases} from './later-cases.ts'
 import {plainCases} from './plain-cases.ts'
+import {plantedCases} from './planted-cases.ts'
 import {readingCases} from './reading-cases.ts'
 import {referenceCases} from './reference-cases.ts'
 import {toldAfter, unchanged} from './rule-case.ts'
@@ -22,6 +23,7 @@ const cases = [
   ...gateCases,
   ...plainCases,
   ...laterCases,
+  ...plantedCases,
 ]
 
 const words = {'stops-the-build': 'error', warns: 'warning', informs: 'information'} as const

@@ -1,0 +1,144 @@
+import {all, type RuleCase, replaced} from './rule-case.ts'
+
+const design = 'designs/design-s.yaml'
+const vessel = 'vessels/vessel-s/vessel.yaml'
+const friction = 'tables/friction.csv'
+const hubPlates = '  - {part: hub-plates, quantity: 8, location: pump store}\n'
+
+/** A second pump in the same tank, like the first in all but its serial numbers. */
+function secondPump(motor: string): string {
+  return `  - id: 1s\n    tag: 1S\n    tank: 1p\n    design: design-s\n    serial: S-2\n    role: main\n    critical: no\n    installed: 2011-02-09\n    stack-length: 9.2 m\n    components: {head: H-2, motor: "${motor}", sleeve: C-2, stack: T-2}\n    facts: {backstop: fitted}\ntools-aboard:`
+}
+
+function sections(...lengths: readonly (readonly [number, string])[]): string {
+  const list = lengths
+    .map(([number, length]) => `      - {number: ${number}, length: ${length} m}\n`)
+    .join('')
+  return `stack-length: 9.2 m\n    stack-sections:\n${list}`
+}
+
+function ring(cured: string): string {
+  return `${hubPlates}  - {part: flange-ring, quantity: 2, cured: ${cured}, location: pump store}\n`
+}
+
+const withRing = replaced(
+  'parts.yaml',
+  'parts:\n',
+  'parts:\n  - {id: flange-ring, title: O-ring of the flange, class: consumable, size: 160 x 5.33 mm, rubber: FKM}\n',
+)
+
+/** Faults that reach an office with the papers of a ship: each is planted and found, and its clean twin is left alone. */
+export const plantedCases: readonly RuleCase[] = [
+  {
+    rule: 'no-dry-torque',
+    what: 'planted: a joint whose friction nobody stated',
+    accepted: replaced(friction, 'thread and head with assembly paste', 'assembly paste on thread and head'),
+    rejected: replaced(design, '    lubrication: assembly-paste\n', ''),
+    at: [design, 'id: hub-bolts'],
+    reason:
+      'Unexpected joint `hub-bolts` without a lubrication state, expected `lubrication:` with the id of a row of tables/friction.csv',
+    mend: 'Say how threads and head are lubricated: the torque for a dry bolt breaks a lubricated one',
+  },
+  {
+    rule: 'no-duplicate-id',
+    what: 'planted: one motor in two pumps',
+    accepted: replaced(vessel, 'tools-aboard:', secondPump('M-2')),
+    rejected: replaced(vessel, 'tools-aboard:', secondPump('M-1')),
+    at: [vessel, '"M-1"'],
+    reason: 'Unexpected second motor with serial `M-1`, expected each serial once',
+    mend: 'Read the nameplates again',
+    see: [vessel, 'M-1,'],
+  },
+  {
+    rule: 'no-bad-quantity',
+    what: 'planted: a pressure in psi where bar is meant',
+    accepted: replaced(vessel, 'return-pressure: 6 bar(g)', 'return-pressure: 5 bar(g)'),
+    rejected: replaced(vessel, 'return-pressure: 6 bar(g)', 'return-pressure: 6 psi'),
+    at: [vessel, '6 psi'],
+    reason:
+      'Unexpected unit `psi`, expected a number such as `3.5` with one of the units `Pa(g)`, `bar(g)`, `mbar(g)`, `psi(g)`',
+    mend: 'Write a number, a blank and the unit; write `not known` with a reason where nobody knows',
+  },
+  {
+    rule: 'no-broken-stack',
+    what: 'planted: sections that make 40 mm less than the stack',
+    accepted: replaced(vessel, 'stack-length: 9.2 m\n', sections([1, '2.000'], [2, '7.200'])),
+    rejected: replaced(vessel, 'stack-length: 9.2 m\n', sections([1, '2.000'], [2, '7.160'])),
+    at: [vessel, '9.2 m'],
+    reason:
+      'Unexpected stack length of `9.2 m` of `1P`, expected the `9.160 m` that its 2 sections make: 40 mm are missing',
+    mend: 'Measure the sections again, or the whole stack',
+    see: [vessel, '{number: 1'],
+  },
+  {
+    rule: 'no-broken-stack',
+    what: 'planted: a section of the stack that is missing in the list',
+    accepted: replaced(vessel, 'stack-length: 9.2 m\n', sections([1, '2.000'], [2, '2.000'], [3, '5.200'])),
+    rejected: replaced(vessel, 'stack-length: 9.2 m\n', sections([1, '2.000'], [3, '5.200'])),
+    at: [vessel, '{number: 3'],
+    reason: 'Unexpected stack section `3` of `1P`, expected section `2`',
+    mend: 'Number the sections from deck, each once, and list every one',
+  },
+  {
+    rule: 'no-aged-rubber',
+    what: 'planted: O-rings whose first storage period is over',
+    accepted: all(withRing, replaced(vessel, hubPlates, ring('2009-05-14'))),
+    rejected: all(withRing, replaced(vessel, hubPlates, ring('2009-05-13'))),
+    at: [vessel, '{part: flange-ring'],
+    reason:
+      'Unexpected `flange-ring` aboard `vessel-s`, cured 2009-05-13 and valid to 2019-05-13, expected rubber that is valid on 2019-05-14',
+    mend: 'Send new ones; until 2024-05-13 the old ones serve after an inspection',
+    see: ['parts.yaml', '{id: flange-ring'],
+  },
+  {
+    rule: 'no-undefined-reference',
+    what: 'planted: a cargo of which nobody has stated anything',
+    accepted: replaced(vessel, 'cargoes: [gas-oil]', 'cargoes: [ gas-oil ]'),
+    rejected: replaced(vessel, 'cargoes: [gas-oil]', 'cargoes: [gas-oil, gas-oill]'),
+    at: [vessel, 'gas-oill'],
+    reason: 'Unexpected `gas-oill`, expected the id of a row of tables/cargoes.csv such as `gas-oil`',
+    mend: 'Write the id of a row of tables/cargoes.csv that exists, or add it',
+  },
+  {
+    rule: 'no-wrench-aboard',
+    what: 'planted: a torque out of the range of the wrench',
+    accepted: replaced('tools.yaml', 'least: 5 N·m', 'least: 10 N·m'),
+    rejected: replaced('tools.yaml', 'least: 5 N·m, most: 100 N·m', 'least: 70 N·m, most: 300 N·m'),
+    at: ['procedures/ring-check.md', '::value{ref=hub-bolts.torque'],
+    reason:
+      'Unexpected torque `hub-bolts.torque` of 61 N·m in `ring-check` with `torque-wrench` of 70 N·m to 300 N·m, expected one whose range from 20 % to 100 % of its most holds it',
+    mend: 'List a torque wrench that covers it among the tools of the procedure, and put it aboard',
+    see: ['tools.yaml', '{id: torque-wrench'],
+  },
+  {
+    rule: 'no-superseded-source',
+    what: 'planted: a mass from a superseded book',
+    accepted: replaced(design, 'value: 186 kg', 'value: 187 kg'),
+    rejected: replaced(design, 'value: 186 kg', 'value: {value: 187 kg, status: as-built, source: old-data}'),
+    at: ['sources.yaml', '{id: old-data'],
+    reason: 'Unexpected superseded source `old-data` under 1 values, expected a current one',
+    mend: 'Move the values to `demo-data`, or accept it in writing',
+  },
+  {
+    rule: 'no-implausible-value',
+    what: 'planted: a drawing and a table of running clearances that contradict each other',
+    accepted: replaced(design, 'minimum-new: 0.52 mm diametral', 'minimum-new: 0.51 mm diametral'),
+    rejected: replaced(design, 'minimum-new: 0.52 mm diametral', 'minimum-new: 0.50 mm diametral'),
+    at: [design, '0.50 mm diametral'],
+    reason:
+      'Unexpected least new clearance of `0.50 mm diametral` of `lower-ring` at a running diameter of `210 mm`, expected at least the `0.51 mm diametral` of the table of running clearances',
+    mend: 'Read drawing and table again: one of the two is wrong; the build goes on',
+    see: ['tables/running-clearances.csv', '200,225'],
+  },
+  {
+    rule: 'no-impossible-value',
+    what: 'planted: two rows of a table for one diameter',
+    accepted: replaced('tables/running-clearances.csv', '200,225,0.51', '200,230,0.51'),
+    rejected: replaced('tables/running-clearances.csv', '200,225,0.51', '190,225,0.51'),
+    at: ['tables/running-clearances.csv', '190,225'],
+    reason:
+      'Unexpected range from `190 mm` to `225 mm` that overlaps another, expected each diameter in one row',
+    mend: 'Read the source of the table again',
+    see: ['tables/running-clearances.csv', '0,200,0.48'],
+  },
+]
