@@ -3,7 +3,7 @@ import type {Position} from '../../src/handbook-model/vessel-content.ts'
 import {valueIn} from '../../src/quantities/print-quantity.ts'
 import {demonstration, stepsOf} from './demonstration.ts'
 
-const {content, values, files} = await demonstration()
+const {content, files} = await demonstration()
 const vessels = [...content.vessels.values()]
 const procedures = [...content.procedures.values()]
 
