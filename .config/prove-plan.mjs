@@ -23,6 +23,7 @@ export const firstRates = {
   'killed-builds': 4,
   'stopped-issues': 30,
   'unnoticed-changes': 90,
+  'recomputed-numbers': 5,
 }
 
 /** What a part costs before its first page: program and browser start, folders are copied. */
@@ -33,6 +34,7 @@ export const singleChecks = new Map([
   ['same-bytes', 'all files'],
   ['stopped-issues', 'every call of the disk'],
   ['unnoticed-changes', 'every calculation'],
+  ['recomputed-numbers', 'every figure'],
 ])
 
 /** How many builds are killed. */

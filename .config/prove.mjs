@@ -39,6 +39,7 @@ const testFiles = [
   ['killed-builds', 'killed-builds'],
   ['stopped-issues', 'stopped-issues'],
   ['unnoticed-changes', 'unnoticed-changes'],
+  ['recomputed-numbers', 'recomputed-numbers'],
 ]
 
 const versions = new Map()
