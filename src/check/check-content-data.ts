@@ -28,6 +28,7 @@ import {
 import {officeShape} from './shapes/office-shape.ts'
 import {checkTables, keyColumns} from './shapes/table-shapes.ts'
 import {sourceReferences} from './source-references.ts'
+import {noImpossibleScale} from './usual-windows.ts'
 import {vesselsOf} from './vessels-of.ts'
 
 /** Checks shapes, identity and references of the YAML and CSV content; every fault is a message. */
@@ -96,6 +97,7 @@ export function checkContentData(sources: ContentSources, files: ContentFiles): 
   const faulty = [...faultyFiles(files)].filter((path) => nothing || path !== '.')
   const data: ContentData = {...shaped, faulty: new Set([...faulty, ...missing])}
   checkDesigns(data, tables, files)
+  for (const tool of data.tools.values()) noImpossibleScale(tool, files)
   checkReferences(data, sources, files)
   return data
 }

@@ -1,5 +1,6 @@
 import type {Datum} from '../handbook-model/datum.ts'
 import type {Design} from '../handbook-model/design-content.ts'
+import type {Tool} from '../handbook-model/office-content.ts'
 import type {Vessel} from '../handbook-model/vessel-content.ts'
 import {addMessage, type ContentFiles} from '../messages/add-message.ts'
 import type {QuantityKind} from '../quantities/quantity.ts'
@@ -49,6 +50,20 @@ export function noUnusualDesignValue(design: Design, files: ContentFiles): void 
       {note: 'Read the drawing or the record again', cause: inner.place},
     )
   }
+}
+
+/** A scale that does not rise measures nothing. */
+export function noImpossibleScale({id, torqueRange}: Tool, files: ContentFiles): void {
+  if (torqueRange?.least.kind !== 'known' || torqueRange.most.kind !== 'known') return
+  const {least, most} = torqueRange
+  if (least.quantity.si < most.quantity.si) return
+  addMessage(
+    files,
+    most.place,
+    'no-impossible-value',
+    `Unexpected scale of \`${id}\` from \`${least.figure} ${least.unit}\` to \`${most.figure} ${most.unit}\`, expected one that ends above its beginning`,
+    {note: 'Read the wrench again', cause: least.place},
+  )
 }
 
 function hold<K extends QuantityKind>(

@@ -1,9 +1,10 @@
 import {wrenchCovers} from '../calculations/bolted-joints/wrench-covers.ts'
 import type {ComputedValues} from '../handbook-model/computed.ts'
 import type {Content} from '../handbook-model/content.ts'
+import type {Reference} from '../handbook-model/datum.ts'
 import type {Design} from '../handbook-model/design-content.ts'
 import type {Tool} from '../handbook-model/office-content.ts'
-import type {Procedure} from '../handbook-model/procedure.ts'
+import type {Procedure, RichText, StepPart} from '../handbook-model/procedure.ts'
 import type {Vessel} from '../handbook-model/vessel-content.ts'
 import {addMessage, type ContentFiles} from '../messages/add-message.ts'
 import type {Place} from '../messages/place.ts'
@@ -12,10 +13,10 @@ import type {Quantity} from '../quantities/quantity.ts'
 import {writtenText} from './value-builder.ts'
 
 /**
- * A torque that a procedure shows as a plate lies in the range of a wrench that it lists and that is aboard.
+ * A torque to which a procedure tightens lies in the range of a wrench that it lists and that is aboard.
  *
  * Earlier passes are smaller and may need another wrench; the last one is the torque that counts. A procedure that
- * lists no torque wrench is told too.
+ * lists no torque wrench is told too. Conditions are not decided here: a torque of another variant counts as shown.
  *
  * Accepted: 61 N·m with a wrench of 40 to 200 N·m among the tools of the procedure and aboard.
  * Rejected: the same with a wrench of 5 to 50 N·m; with none aboard.
@@ -25,27 +26,37 @@ export function noWrenchAboard(
   vessels: ComputedValues['vessels'],
   files: ContentFiles,
 ): void {
-  const ranged = [...content.tools.values()].filter((tool) => tool.torqueRange)
-  if (ranged.length === 0) return
   for (const vessel of content.vessels.values()) {
+    const aboard = new Set(vessel.toolsAboard.map(({tool}) => tool.id))
     const values = vessels.get(vessel.id)
     for (const procedure of content.procedures.values()) {
-      const wrenches = wrenchesOf(procedure, vessel, content)
+      const listed = wrenchesOf(procedure, content)
       const told = new Set<string>()
       for (const {id, place} of torquesShown(procedure))
         for (const position of vessel.positions) {
           if (!isSet(id, content.designs.get(position.design.id))) continue
           const result = values?.get(position.id)?.get(id)?.result
           if (result?.kind !== 'known' || result.quantity?.kind !== 'torque') continue
-          const {quantity} = result
+          const {quantity, printed} = result
           const torque: Quantity<'torque'> = {kind: 'torque', si: quantity.si}
           const key = `${position.design.id} ${id}`
-          if (told.has(key) || wrenches.some((wrench) => covers(wrench, torque))) continue
+          if (told.has(key) || listed.some((one) => aboard.has(one.tool.id) && covers(one.tool, torque)))
+            continue
           told.add(key)
-          tell({procedure, vessel, id, place, torque: printedText(result.printed)}, wrenches, files)
+          const others = [...content.tools.values()].filter(
+            (tool) => aboard.has(tool.id) && covers(tool, torque),
+          )
+          tell({procedure, vessel, id, place, torque: printedText(printed), listed, aboard, others}, files)
         }
     }
   }
+}
+
+/** A torque wrench among the tools of a procedure. */
+interface ListedWrench {
+  readonly tool: Tool
+  /** Line of the procedure that lists it. */
+  readonly place: Place
 }
 
 interface ShownTorque {
@@ -54,35 +65,44 @@ interface ShownTorque {
   readonly id: string
   readonly place: Place
   readonly torque: string
+  readonly listed: readonly ListedWrench[]
+  readonly aboard: ReadonlySet<string>
+  /** Wrenches aboard that cover the torque and are not listed. */
+  readonly others: readonly Tool[]
 }
 
-function tell(shown: ShownTorque, wrenches: readonly Tool[], files: ContentFiles): void {
-  const {procedure, vessel, id, place, torque} = shown
-  const ranges = wrenches.map((wrench) => `\`${wrench.id}\` of ${rangeText(wrench)}`)
-  const [first] = wrenches
+function tell(shown: ShownTorque, files: ContentFiles): void {
+  const {procedure, vessel, id, place, torque, listed, aboard, others} = shown
+  const looked = listed.map(
+    ({tool}) =>
+      `\`${tool.id}\` of ${rangeText(tool)}${aboard.has(tool.id) ? '' : `, not aboard \`${vessel.id}\``}`,
+  )
+  const [first] = listed
   addMessage(
     files,
     place,
     'no-wrench-aboard',
-    `Unexpected torque \`${id}\` of ${torque} in \`${procedure.id}\` with ${ranges.length === 0 ? `no torque wrench that is listed and aboard \`${vessel.id}\`` : ranges.join(' and ')}, expected one whose range from 20 % to 100 % of its most holds it`,
+    `Unexpected torque \`${id}\` of ${torque} in \`${procedure.id}\` with ${looked.length === 0 ? 'no torque wrench among the tools' : looked.join(' and ')}, expected one aboard \`${vessel.id}\` whose range from 20 % to 100 % of its most holds it`,
     {
-      note: 'List a torque wrench that covers it among the tools of the procedure, and put it aboard',
+      note:
+        others.length === 0
+          ? 'List a torque wrench that covers it among the tools of the procedure, and put it aboard'
+          : `List ${others.map((tool) => `\`${tool.id}\` of ${rangeText(tool)}`).join(' or ')} among the tools of the procedure: it is aboard`,
       ...(first ? {cause: first.place} : {}),
     },
   )
 }
 
-/** Torque wrenches that the procedure lists and the vessel has. */
-function wrenchesOf(procedure: Procedure, vessel: Vessel, content: Content): readonly Tool[] {
-  const aboard = new Set(vessel.toolsAboard.map(({tool}) => tool.id))
-  return procedure.tools.flatMap(({tool}) => {
-    const found = content.tools.get(tool.id)
-    return found?.torqueRange && aboard.has(found.id) ? [found] : []
+/** Torque wrenches that the procedure lists. */
+function wrenchesOf(procedure: Procedure, content: Content): readonly ListedWrench[] {
+  return procedure.tools.flatMap(({tool: {id, place}}) => {
+    const tool = content.tools.get(id)
+    return tool?.torqueRange ? [{tool, place}] : []
   })
 }
 
 function covers({torqueRange}: Tool, torque: Quantity<'torque'>): boolean {
-  if (torqueRange?.least.kind !== 'known' || torqueRange.most.kind !== 'known') return false
+  if (torqueRange?.least.kind !== 'known' || torqueRange.most.kind !== 'known' || torque.si <= 0) return false
   return wrenchCovers({torque, begin: torqueRange.least.quantity, most: torqueRange.most.quantity}).covers
 }
 
@@ -96,15 +116,27 @@ function isSet(id: string, design: Design | undefined): boolean {
   return id.startsWith('setting.') || (design?.joints ?? []).some((joint) => id === `${joint.id}.torque`)
 }
 
-/** Values that stand as plates at the steps. */
-function torquesShown(procedure: Procedure): readonly {readonly id: string; readonly place: Place}[] {
-  return procedure.sections.flatMap((section) =>
-    section.items.flatMap((item) =>
+/** Values that stand in steps and hold points and before them, as plates and in sentences. */
+function torquesShown(procedure: Procedure): readonly Reference[] {
+  return procedure.sections.flatMap((section) => [
+    ...section.intro.flatMap(valuesIn),
+    ...section.items.flatMap((item) =>
       item.kind === 'step'
-        ? item.parts.flatMap((part) =>
-            part.kind === 'value' ? [{id: part.value.id, place: part.value.place}] : [],
-          )
-        : [],
+        ? [...valuesIn(item.instruction), ...item.parts.flatMap(valuesOfPart)]
+        : item.text.flatMap(valuesIn),
     ),
-  )
+  ])
+}
+
+function valuesOfPart(part: StepPart): readonly Reference[] {
+  if (part.kind === 'value') return [part.value]
+  if (part.kind === 'note') return valuesIn(part.text)
+  return part.kind === 'alternatives' ? part.items.flatMap(({text}) => valuesIn(text)) : []
+}
+
+function valuesIn(text: RichText): readonly Reference[] {
+  return text.flatMap((inline) => {
+    if (inline.kind === 'value') return [inline.value]
+    return inline.kind === 'strong' || inline.kind === 'emphasis' ? valuesIn(inline.children) : []
+  })
 }

@@ -79,18 +79,83 @@ export const laterCases: readonly RuleCase[] = [
     rejected: replaced('tools.yaml', 'most: 100 N·m', 'most: 50 N·m'),
     at: [procedure, '::value{ref=hub-bolts.torque'],
     reason:
-      'Unexpected torque `hub-bolts.torque` of 61 N·m in `ring-check` with `torque-wrench` of 5 N·m to 50 N·m, expected one whose range from 20 % to 100 % of its most holds it',
+      'Unexpected torque `hub-bolts.torque` of 61 N·m in `ring-check` with `torque-wrench` of 5 N·m to 50 N·m, expected one aboard `vessel-s` whose range from 20 % to 100 % of its most holds it',
     mend: 'List a torque wrench that covers it among the tools of the procedure, and put it aboard',
-    see: ['tools.yaml', '{id: torque-wrench'],
+    see: [procedure, 'torque-wrench, note'],
   },
   {
     rule: 'no-wrench-aboard',
-    what: 'a torque for which no wrench is aboard',
+    what: 'a torque below a fifth of the most of the wrench that is listed',
+    accepted: replaced('tools.yaml', 'most: 100 N·m', 'most: 300 N·m'),
+    rejected: replaced('tools.yaml', 'most: 100 N·m', 'most: 310 N·m'),
+    at: [procedure, '::value{ref=hub-bolts.torque'],
+    reason:
+      'Unexpected torque `hub-bolts.torque` of 61 N·m in `ring-check` with `torque-wrench` of 5 N·m to 310 N·m, expected one aboard `vessel-s` whose range from 20 % to 100 % of its most holds it',
+    mend: 'List a torque wrench that covers it among the tools of the procedure, and put it aboard',
+    see: [procedure, 'torque-wrench, note'],
+  },
+  {
+    rule: 'no-wrench-aboard',
+    what: 'a torque whose wrench is listed and ashore',
     accepted: replaced(vessel, 'number: TW-1', 'number: TW-2'),
     rejected: replaced(vessel, '{tool: torque-wrench, number: TW-1', '{tool: thermometer, number: TM-1'),
     at: [procedure, '::value{ref=hub-bolts.torque'],
     reason:
-      'Unexpected torque `hub-bolts.torque` of 61 N·m in `ring-check` with no torque wrench that is listed and aboard `vessel-s`, expected one whose range from 20 % to 100 % of its most holds it',
+      'Unexpected torque `hub-bolts.torque` of 61 N·m in `ring-check` with `torque-wrench` of 5 N·m to 100 N·m, not aboard `vessel-s`, expected one aboard `vessel-s` whose range from 20 % to 100 % of its most holds it',
     mend: 'List a torque wrench that covers it among the tools of the procedure, and put it aboard',
+    see: [procedure, 'torque-wrench, note'],
+  },
+  {
+    rule: 'no-wrench-aboard',
+    what: 'a torque whose wrench is aboard and not listed',
+    accepted: replaced(procedure, 'note: hub bolts', 'note: all hub bolts'),
+    rejected: replaced(procedure, '{tool: torque-wrench, note: hub bolts}', '{tool: ring-spanner}'),
+    at: [procedure, '::value{ref=hub-bolts.torque'],
+    reason:
+      'Unexpected torque `hub-bolts.torque` of 61 N·m in `ring-check` with no torque wrench among the tools, expected one aboard `vessel-s` whose range from 20 % to 100 % of its most holds it',
+    mend: 'List `torque-wrench` of 5 N·m to 100 N·m among the tools of the procedure: it is aboard',
+  },
+  {
+    rule: 'no-wrench-aboard',
+    what: 'a torque where no tool states a scale',
+    accepted: replaced('tools.yaml', 'least: 5 N·m', 'least: 61 N·m'),
+    rejected: replaced('tools.yaml', / torque-range: \{[^}]*\},/u, ''),
+    at: [procedure, '::value{ref=hub-bolts.torque'],
+    reason:
+      'Unexpected torque `hub-bolts.torque` of 61 N·m in `ring-check` with no torque wrench among the tools, expected one aboard `vessel-s` whose range from 20 % to 100 % of its most holds it',
+    mend: 'List a torque wrench that covers it among the tools of the procedure, and put it aboard',
+  },
+  {
+    rule: 'no-wrench-aboard',
+    what: 'a torque in a sentence alone',
+    accepted: replaced(
+      procedure,
+      '   ::value{ref=hub-bolts.torque}\n',
+      '   The torque is :value{ref=hub-bolts.torque}.\n',
+    ),
+    rejected: all(
+      replaced(
+        procedure,
+        '   ::value{ref=hub-bolts.torque}\n',
+        '   The torque is :value{ref=hub-bolts.torque}.\n',
+      ),
+      replaced('tools.yaml', 'most: 100 N·m', 'most: 50 N·m'),
+    ),
+    at: [procedure, ':value{ref=hub-bolts.torque'],
+    reason:
+      'Unexpected torque `hub-bolts.torque` of 61 N·m in `ring-check` with `torque-wrench` of 5 N·m to 50 N·m, expected one aboard `vessel-s` whose range from 20 % to 100 % of its most holds it',
+    mend: 'List a torque wrench that covers it among the tools of the procedure, and put it aboard',
+    see: [procedure, 'torque-wrench, note'],
+  },
+  {
+    rule: 'no-impossible-value',
+    what: 'a torque wrench whose scale does not rise',
+    accepted: replaced('tools.yaml', 'least: 5 N·m', 'least: 60 N·m'),
+    rejected: replaced('tools.yaml', 'least: 5 N·m, most: 100 N·m', 'least: 100 N·m, most: 100.0 N·m'),
+    at: ['tools.yaml', '100.0 N·m'],
+    reason:
+      'Unexpected scale of `torque-wrench` from `100 N·m` to `100.0 N·m`, expected one that ends above its beginning',
+    mend: 'Read the wrench again',
+    see: ['tools.yaml', '100 N·m, most'],
   },
 ]

@@ -106,9 +106,9 @@ export const plantedCases: readonly RuleCase[] = [
     rejected: replaced('tools.yaml', 'least: 5 N·m, most: 100 N·m', 'least: 70 N·m, most: 300 N·m'),
     at: ['procedures/ring-check.md', '::value{ref=hub-bolts.torque'],
     reason:
-      'Unexpected torque `hub-bolts.torque` of 61 N·m in `ring-check` with `torque-wrench` of 70 N·m to 300 N·m, expected one whose range from 20 % to 100 % of its most holds it',
+      'Unexpected torque `hub-bolts.torque` of 61 N·m in `ring-check` with `torque-wrench` of 70 N·m to 300 N·m, expected one aboard `vessel-s` whose range from 20 % to 100 % of its most holds it',
     mend: 'List a torque wrench that covers it among the tools of the procedure, and put it aboard',
-    see: ['tools.yaml', '{id: torque-wrench'],
+    see: ['procedures/ring-check.md', 'torque-wrench, note'],
   },
   {
     rule: 'no-superseded-source',
