@@ -18,6 +18,7 @@ import {
   positionValuesPath,
   procedurePath,
   sourceLink,
+  valueLink,
   valuesPath,
 } from './page-paths.ts'
 import {proceduresOf, proceduresShowing} from './used-in.ts'
@@ -172,14 +173,14 @@ export function valuesPage(desks: readonly PumpDesk[]): ValuesPage {
       title: desk.design.title.en,
       torques: desk.design.joints.map((joint) => torqueLine(joint, desk)),
       clearances: desk.design.rings.map((ring) => {
-        const text = (name: string): string => printedValue(pumpValue(desk, `${ring.id}.${name}`))
+        const figure = (name: string): PageLink => figureLink(pumpValue(desk, `${ring.id}.${name}`), desk)
         return {
           id: ring.id,
           ring: ring.title.en,
-          runningDiameter: text('running-diameter'),
-          newClearance: text('new'),
-          minimumNew: text('minimum-new'),
-          renewal: text('renewal'),
+          runningDiameter: figure('running-diameter'),
+          newClearance: figure('new'),
+          minimumNew: figure('minimum-new'),
+          renewal: figure('renewal'),
           because: becauseOf(pumpValue(desk, `${ring.id}.renewal`)),
         }
       }),
@@ -203,17 +204,24 @@ function isStated(value: ComputedValue): boolean {
   return /^(mass|setting|rating|cofferdam)\./u.test(value.id)
 }
 
+/** A figure that leads to its explanation. */
+function figureLink(value: ComputedValue, desk: PumpDesk): PageLink {
+  return valueLink(value, printedValue(value), desk)
+}
+
 function torqueLine(joint: Design['joints'][number], desk: PumpDesk): TorqueLine {
-  const text = (name: string): string => printedValue(pumpValue(desk, `${joint.id}.${name}`))
+  const value = (name: string): ComputedValue => pumpValue(desk, `${joint.id}.${name}`)
+  const text = (name: string): string => printedValue(value(name))
+  const figure = (name: string): PageLink => figureLink(value(name), desk)
   return {
     id: joint.id,
     joint: joint.title.en,
     fastener: text('fastener'),
     count: text('count'),
-    torque: text('torque'),
+    torque: figure('torque'),
     lubrication: text('lubrication'),
-    passes: text('passes'),
-    order: text('order'),
+    passes: figure('passes'),
+    order: figure('order'),
     wrench: text('wrench'),
     locking: text('locking'),
   }

@@ -482,26 +482,28 @@ export interface ValuesPage {
   }[]
 }
 
+/** A joint on the wall sheet; a figure that is computed or stated leads to its explanation. */
 export interface TorqueLine {
   readonly id: string
   readonly joint: string
   readonly fastener: string
   readonly count: string
-  readonly torque: string
+  readonly torque: PageLink
   readonly lubrication: string
-  readonly passes: string
-  readonly order: string
+  readonly passes: PageLink
+  readonly order: PageLink
   readonly wrench: string
   readonly locking: string
 }
 
+/** A ring on the wall sheet; each figure leads to its explanation. */
 export interface ClearanceLine {
   readonly id: string
   readonly ring: string
-  readonly runningDiameter: string
-  readonly newClearance: string
-  readonly minimumNew: string
-  readonly renewal: string
+  readonly runningDiameter: PageLink
+  readonly newClearance: PageLink
+  readonly minimumNew: PageLink
+  readonly renewal: PageLink
   readonly because: string
 }
 

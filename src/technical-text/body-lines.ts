@@ -103,18 +103,23 @@ function wallLines(page: ValuesPage): readonly TechnicalLine[] {
         [
           one.joint,
           one.fastener,
-          one.torque,
+          one.torque.text,
           one.lubrication,
-          one.passes,
-          one.order,
+          one.passes.text,
+          one.order.text,
           one.wrench,
           one.locking,
         ].map((text) => ({block: block(one.id), kind: 'torque', text})),
       ),
       ...design.clearances.flatMap((one) =>
-        [one.ring, one.runningDiameter, one.newClearance, one.minimumNew, one.renewal, one.because].map(
-          (text) => ({block: block(one.id), kind: 'clearance', text}),
-        ),
+        [
+          one.ring,
+          one.runningDiameter.text,
+          one.newClearance.text,
+          one.minimumNew.text,
+          one.renewal.text,
+          one.because,
+        ].map((text) => ({block: block(one.id), kind: 'clearance', text})),
       ),
       ...design.others.flatMap((one) => valueLines({...one, id: block(one.id)})),
     ]

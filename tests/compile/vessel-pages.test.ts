@@ -106,19 +106,19 @@ describe('the wall sheet', () => {
         joint: 'hub bolts',
         fastener: 'fastener of the hub bolts',
         count: '4',
-        torque: '62 N·m',
+        torque: {text: '62 N·m', path: 'designs/design-a/torques.html', fragment: 'value--hub-bolts--torque'},
         lubrication: 'lubrication of the hub bolts',
-        passes: '62 N·m',
-        order: '1 3 2 4',
+        passes: {text: '62 N·m', path: 'designs/design-a/torques.html', fragment: 'value--hub-bolts--passes'},
+        order: {text: '1 3 2 4', path: 'designs/design-a/torques.html', fragment: 'value--hub-bolts--order'},
         wrench: 'wrench of the hub bolts',
         locking: 'locking of the hub bolts',
       },
     ])
     expect(design?.clearances[0]).toMatchObject({
-      runningDiameter: '250 mm',
-      newClearance: '0.50 mm diametral',
-      minimumNew: '0.40 mm diametral',
-      renewal: '1.20 mm diametral',
+      runningDiameter: {text: '250 mm', path: 'designs/design-a/values.html'},
+      newClearance: {text: '0.50 mm diametral', path: 'designs/design-a/values.html'},
+      minimumNew: {text: '0.40 mm diametral', path: 'designs/design-a/values.html'},
+      renewal: {text: '1.20 mm diametral', path: 'designs/design-a/values.html'},
       because: 'the design governs',
     })
   })
