@@ -1,3 +1,4 @@
+import type {CalculationNote} from '../calculations/calculation-note.ts'
 import {allowedDrop, allowedDropNote} from '../calculations/gas/allowed-drop.ts'
 import {annulusVolume, annulusVolumeNote} from '../calculations/gas/annulus-volume.ts'
 import {pressureHold, pressureHoldNote} from '../calculations/gas/pressure-hold.ts'
@@ -17,6 +18,7 @@ import {degreesCelsius} from '../quantities/named-units.ts'
 import {type Quantity, type QuantityKind, quantityOf} from '../quantities/quantity.ts'
 import {calculationSources} from './calculation-sources.ts'
 import {
+  computedBefore,
   knownValue,
   missingOf,
   type NamedDatum,
@@ -245,12 +247,16 @@ function testPressureValue(bench: Bench, bound: ComputedValue): ComputedValue {
   return knownValue(roundedDown(lowest.bound, 'bar(g)', 2), 'bar(g)', 2, {
     ...own,
     calculation: tracedCalculation(base, inputs, [
-      tracedStep('p upper', 'upper bound of the cofferdam', upper, 'bar(g)', 4),
+      computedBefore(bound.id, tracedStep('p upper', 'upper bound of the cofferdam', upper, 'bar(g)', 4)),
     ]),
     condition: `the ${lowest.governs} governs`,
     rounding: neverHigher,
   })
 }
+
+const [hiddenLine = '', timeLine = '', leakLine = ''] = tightnessHoldTimeNote.formula
+const holdTimeNote: CalculationNote = {...tightnessHoldTimeNote, formula: [hiddenLine, timeLine]}
+const smallestLeakNote: CalculationNote = {...tightnessHoldTimeNote, formula: [hiddenLine, leakLine]}
 
 function holdValues(
   bench: Bench,
@@ -286,22 +292,18 @@ function holdValues(
       'definition; a barometer reading replaces it',
     ),
   ]
-  const titles: readonly [string, string][] = [
-    ['hold-time', 'hold time of the tightness test'],
-    ['smallest-leak', 'smallest leak this test can show'],
-    ['allowed-drop', 'allowed drop after correction'],
-  ]
+  const titles = [
+    ['hold-time', 'hold time of the tightness test', holdTimeNote],
+    ['smallest-leak', 'smallest leak this test can show', smallestLeakNote],
+    ['allowed-drop', 'allowed drop after correction', allowedDropNote],
+  ] as const
   const unknown = (): readonly ComputedValue[] => {
     const missing = [...missingIn(before), ...missingOf(inputs, bench.where)]
-    return titles.map(([name, title]) =>
+    return titles.map(([name, title, note]) =>
       unknownValue(missing, {
         ...own(name, title),
         place: placeOfMissing(inputs) ?? placeOfUnknown(before) ?? leak.datum.place,
-        calculation: tracedCalculation(
-          name === 'allowed-drop' ? allowedDropNote : tightnessHoldTimeNote,
-          inputLines,
-          [],
-        ),
+        calculation: tracedCalculation(note, inputLines, []),
       }),
     )
   }
@@ -336,12 +338,15 @@ function holdValues(
   const printedHold = roundedUp(hold.holdTime, 'min', 0)
   const smallestLeak = quantityOf('volume-flow', (hold.smallestLeak.si * hold.holdTime.si) / printedHold.si)
   const steps = [
-    tracedStep('V', 'gas volume of the cofferdam', volume, 'l'),
-    tracedStep('p test', 'test pressure', pressure, 'bar(g)', 4),
+    computedBefore('cofferdam.volume', tracedStep('V', 'gas volume of the cofferdam', volume, 'l')),
+    computedBefore('cofferdam.test-pressure', tracedStep('p test', 'test pressure', pressure, 'bar(g)', 4)),
     tracedStep('Δp T', 'pressure that the thermometer can hide', hold.temperatureEffect, 'mbar'),
   ]
-  const stepsWithTime = [...steps, tracedStep('t', 'hold time', printedHold, 'min')]
-  const calculation = tracedCalculation(tightnessHoldTimeNote, inputLines, steps)
+  const stepsWithTime = [
+    ...steps,
+    computedBefore('cofferdam.hold-time', tracedStep('t', 'hold time', printedHold, 'min')),
+  ]
+  const calculation = tracedCalculation(holdTimeNote, inputLines, steps)
   const drop = allowedDrop({
     volume,
     barometer: standardAtmosphere,
@@ -359,7 +364,7 @@ function holdValues(
     }),
     knownValue(roundedUp(smallestLeak, 'ml/min', 1), 'ml/min', 1, {
       ...own('smallest-leak', 'smallest leak this test can show'),
-      calculation: tracedCalculation(tightnessHoldTimeNote, inputLines, stepsWithTime),
+      calculation: tracedCalculation(smallestLeakNote, inputLines, stepsWithTime),
       rounding: 'up to 1 decimal of ml/min, never smaller',
     }),
     knownValue(roundedDown(drop, 'mbar', dropDecimals), 'mbar', dropDecimals, {
@@ -382,7 +387,7 @@ function perKelvinValue(pressure: ComputedValue): ComputedValue {
   const test = quantityOfValue(pressure, 'gauge-pressure')
   const explain = (steps: readonly TracedInput[]): CalculationTrace =>
     tracedCalculation(
-      {...pressureHoldNote, formula: ['Δp per kelvin = p1 abs/T1']},
+      {...pressureHoldNote, formula: ['p1 abs = p test + p atm', 'Δp per kelvin = p1 abs/T1']},
       [
         tracedConstant('T1', 'reference temperature', '293.15 K (20 °C)', 'stated reference'),
         tracedConstant('p atm', 'standard atmosphere', '1.01325 bar(a)', 'definition'),
@@ -401,6 +406,8 @@ function perKelvinValue(pressure: ComputedValue): ComputedValue {
   return knownValue(hold.changePerKelvin, 'mbar', 1, {
     ...own,
     condition: 'at the test pressure and 20 °C',
-    calculation: explain([tracedStep('p test', 'test pressure', test, 'bar(g)', 4)]),
+    calculation: explain([
+      computedBefore(pressure.id, tracedStep('p test', 'test pressure', test, 'bar(g)', 4)),
+    ]),
   })
 }

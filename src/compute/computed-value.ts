@@ -4,6 +4,7 @@ import {addMessage, type ContentFiles} from '../messages/add-message.ts'
 import type {Place} from '../messages/place.ts'
 import {type AnyQuantity, type Quantity, type QuantityKind, quantityOf} from '../quantities/quantity.ts'
 import {
+  computedBefore,
   knownValue,
   missingOf,
   type NamedDatum,
@@ -163,12 +164,7 @@ function tracedInput(input: Input): readonly TracedInput[] {
   if ('datum' in input) return [tracedDatum(input)]
   const quantity = quantityIn(input)
   return quantity
-    ? [
-        {
-          ...tracedStep(input.symbol, input.title, quantity, input.unit),
-          origin: `computed: ${input.value.id}`,
-        },
-      ]
+    ? [computedBefore(input.value.id, tracedStep(input.symbol, input.title, quantity, input.unit))]
     : []
 }
 

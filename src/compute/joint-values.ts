@@ -1,3 +1,4 @@
+import {threadGeometryNote} from '../calculations/bolted-joints/thread-geometry.ts'
 import {tighteningOrder, tighteningOrderNote} from '../calculations/bolted-joints/tightening-order.ts'
 import {tighteningPasses, tighteningPassesNote} from '../calculations/bolted-joints/tightening-passes.ts'
 import {
@@ -5,6 +6,7 @@ import {
   tighteningTorque,
   tighteningTorqueNote,
 } from '../calculations/bolted-joints/tightening-torque.ts'
+import type {CalculationNote} from '../calculations/calculation-note.ts'
 import type {CalculationTrace, ComputedValue, SourceUse, TracedInput} from '../handbook-model/computed.ts'
 import type {
   BoltHeadRow,
@@ -23,6 +25,7 @@ import {type Quantity, quantityOf} from '../quantities/quantity.ts'
 import {calculationSources} from './calculation-sources.ts'
 import {refuseOverstressedBolt} from './refuse-overstressed-bolt.ts'
 import {
+  computedBefore,
   knownValue,
   missingOf,
   placeOfMissing,
@@ -73,8 +76,8 @@ export function jointValues(
       sources: calculationSources['tightening-order'].map((source) => ({source})),
       calculation: tracedCalculation(
         tighteningOrderNote,
+        [{symbol: 'n', title: 'bolts', printed: String(joint.count), origin: 'design', place: joint.place}],
         [],
-        [{symbol: 'n', title: 'bolts', printed: String(joint.count), origin: 'design'}],
       ),
     }),
     knownValue(quantityOf('count', joint.count), '', 0, {...facts('count', 'number'), rounding: 'a count'}),
@@ -122,7 +125,7 @@ function torqueValues(
   const condition = rows.friction.title
   if (utilisation.kind === 'not-known') {
     const missing = [`utilisation of the ${joint.title.en} (${utilisation.reason})`]
-    const calculation = tracedCalculation(tighteningTorqueNote, inputsOf(joint, rows, content), [])
+    const calculation = tracedCalculation(torqueNote, inputsOf(joint, rows, content), [])
     const titles = [
       ['torque', 'tightening torque'],
       ['preload', 'preload'],
@@ -141,7 +144,7 @@ function torqueValues(
     {source: content.tables.clearanceHoles.origin.source},
     {source: rows.friction.source},
   ])
-  const calculation = tracedCalculation(tighteningTorqueNote, inputsOf(joint, rows, content), stepsOf(result))
+  const calculation = tracedCalculation(torqueNote, inputsOf(joint, rows, content), stepsOf(result))
   const torque = printTorque(result.torque)
   return [
     {
@@ -150,21 +153,28 @@ function torqueValues(
       condition,
       calculation,
       sources,
-      rounding: 'to a whole N·m from 10 N·m up, to 0.1 N·m below, rounded once, half to even',
+      rounding: torqueRounding,
     },
     knownValue(result.preload, 'kN', 1, {
       ...facts('preload', 'preload'),
       condition,
-      calculation: preloadTrace(result, rows, utilisation),
+      calculation: preloadTrace(result, `${joint.id}.torque`, rows, utilisation),
       sources,
     }),
-    passesValue(result.torque, condition, content, facts('passes', 'tightening passes')),
+    passesValue(
+      result.torque,
+      `${joint.id}.torque`,
+      condition,
+      content,
+      facts('passes', 'tightening passes'),
+    ),
   ]
 }
 
 /** Passes up to the full torque; not known where the share of one is not. */
 function passesValue(
   torque: Quantity<'torque'>,
+  torqueId: string,
   condition: string,
   content: Content,
   own: ValueFacts,
@@ -177,11 +187,12 @@ function passesValue(
   const facts: ValueFacts = {
     ...own,
     condition,
+    rounding: `each ${torqueRounding}`,
     sources: calculationSources['tightening-passes'].map((source) => ({source})),
     calculation: tracedCalculation(
       tighteningPassesNote,
       shares.map((share) => tracedDatum(share)),
-      [tracedStep('MA', 'tightening torque', torque, 'N·m')],
+      [computedBefore(torqueId, tracedStep('MA', 'tightening torque', torque, 'N·m'))],
     ),
   }
   const missing = missingOf(shares, 'the house rules')
@@ -196,10 +207,11 @@ function passesValue(
 /** The preload line of the torque calculation, from intermediate results that the torque explains. */
 function preloadTrace(
   result: TighteningResult,
+  torqueId: string,
   rows: JointRows,
   utilisation: KnownDatum<'ratio'>,
 ): CalculationTrace {
-  const explained = 'explained at the tightening torque'
+  const explained = `explained at ${torqueId}`
   const from = (traced: TracedInput): TracedInput => ({...traced, origin: explained})
   return tracedCalculation(
     {
@@ -241,6 +253,15 @@ function compute(joint: Joint, rows: JointRows, utilisation: Quantity<'ratio'>):
     headFriction: rows.friction.headFriction,
     edition: '2003',
   })
+}
+
+const torqueRounding = 'to a whole N·m from 10 N·m up, to 0.1 N·m below, rounded once, half to even'
+
+/** The torque with the diameters of the thread that it needs. */
+const torqueNote: CalculationNote = {
+  ...tighteningTorqueNote,
+  formula: [...threadGeometryNote.formula, ...tighteningTorqueNote.formula],
+  symbols: [...threadGeometryNote.symbols, ...tighteningTorqueNote.symbols],
 }
 
 function printTorque(torque: Quantity<'torque'>): {figure: string; unit: string} {

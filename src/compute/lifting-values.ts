@@ -1,3 +1,4 @@
+import {threadGeometry} from '../calculations/bolted-joints/thread-geometry.ts'
 import {gearLimitNote, requiredGearLimit} from '../calculations/lifting/gear-limit.ts'
 import {type LoweringBolts, loweringBolts, loweringBoltsNote} from '../calculations/lifting/lowering-bolts.ts'
 import {slingTension, slingTensionNote} from '../calculations/lifting/sling-tension.ts'
@@ -45,6 +46,7 @@ function liftValues(
       place: lift.place,
       where,
       note: slingTensionNote,
+      formula: ['W = m·g', ...slingTensionNote.formula],
       sources: calculationSources['sling-tension'],
       inputs: {
         mass: {symbol: 'm', title: `mass, ${lift.title.en}`, datum: mass},
@@ -125,6 +127,13 @@ function ratedLoad(
   )
 }
 
+/** Load and diameters that the torque of a lowering bolt needs. */
+const screwLines = ['F = m·g', 'H = P·√3/2', 'd2 = dn − 3/4·H', 'dc = (D + d)/2']
+
+function lineOf(symbol: string): readonly string[] {
+  return loweringBoltsNote.formula.filter((line) => line.startsWith(`${symbol} = `))
+}
+
 function loweringValues(
   lowering: Lowering,
   design: Design,
@@ -140,6 +149,7 @@ function loweringValues(
   const value = (
     name: string,
     title: string,
+    formula: readonly string[],
     print: (bolts: LoweringBolts) => Pick<Computed, 'quantity' | 'unit' | 'decimals' | 'condition'>,
   ): ComputedValue =>
     computedValue(
@@ -150,6 +160,8 @@ function loweringValues(
         place: lowering.place,
         where: design.title.en,
         note: loweringBoltsNote,
+        formula,
+        symbols: [{symbol: 'H', meaning: 'height of the thread triangle'}],
         sources: [...calculationSources['lowering-bolts'], friction.source],
         inputs: {
           mass: {symbol: 'm', title: 'mass of the pump unit', datum: massOf(lowering.mass, design)},
@@ -158,6 +170,11 @@ function loweringValues(
           inside: {symbol: 'd', title: 'inside of the thrust washer', datum: lowering.washerInside},
         },
         constants: [
+          {
+            ...tracedStep('dn', `nominal diameter of ${thread.size}`, thread.diameter, 'mm', 3),
+            ...tracedOrigin(content.tables.threads.origin),
+            place: lowering.thread.place,
+          },
           {
             ...tracedStep('P', `pitch of ${thread.size}`, thread.pitch, 'mm', 3),
             ...tracedOrigin(content.tables.threads.origin),
@@ -174,9 +191,11 @@ function loweringValues(
         ],
         compute: ({mass, travel, outside, inside}) => {
           const meanDiameter = quantityOf('length', (outside.si + inside.si) / 2)
+          const screw = {nominalDiameter: thread.diameter, pitch: thread.pitch}
+          const {pitchDiameter} = threadGeometry(screw)
           const bolts = loweringBolts({
             mass,
-            thread: {nominalDiameter: thread.diameter, pitch: thread.pitch},
+            thread: screw,
             travel,
             threadFriction: friction.threadFriction,
             collar: {meanDiameter, friction: friction.headFriction},
@@ -184,6 +203,7 @@ function loweringValues(
           return {
             ...print(bolts),
             steps: [
+              tracedStep('d2', 'pitch diameter', pitchDiameter, 'mm', 6),
               tracedStep('dc', 'mean diameter of the washer', meanDiameter, 'mm'),
               tracedStep('F', 'load of each bolt', bolts.load, 'kN'),
             ],
@@ -193,28 +213,38 @@ function loweringValues(
       files,
     )
   return [
-    value('bolt-load', 'load of one lowering bolt', (bolts) => ({
+    value('bolt-load', 'load of one lowering bolt', ['F = m·g'], (bolts) => ({
       quantity: bolts.load,
       unit: 'kN',
       decimals: 2,
       condition: 'each lowering bolt alone carries the whole mass',
     })),
-    value('turns', 'turns of each lowering nut', (bolts) => ({
+    value('turns', 'turns of each lowering nut', ['z = s/P'], (bolts) => ({
       quantity: quantityOf('count', bolts.turns.si),
       unit: '',
       decimals: 0,
     })),
-    value('raising-torque', 'torque that raises the pump unit', (bolts) => ({
-      quantity: bolts.raising,
-      unit: 'N·m',
-      decimals: 0,
-      condition: `${friction.title}; one nut with the whole mass`,
-    })),
-    value('lowering-torque', 'torque that lowers the pump unit', (bolts) => ({
-      quantity: bolts.lowering,
-      unit: 'N·m',
-      decimals: 0,
-      condition: `${friction.title}; one nut with the whole mass`,
-    })),
+    value(
+      'raising-torque',
+      'torque that raises the pump unit',
+      [...screwLines, ...lineOf('TR')],
+      (bolts) => ({
+        quantity: bolts.raising,
+        unit: 'N·m',
+        decimals: 0,
+        condition: `${friction.title}; one nut with the whole mass`,
+      }),
+    ),
+    value(
+      'lowering-torque',
+      'torque that lowers the pump unit',
+      [...screwLines, ...lineOf('TL')],
+      (bolts) => ({
+        quantity: bolts.lowering,
+        unit: 'N·m',
+        decimals: 0,
+        condition: `${friction.title}; one nut with the whole mass`,
+      }),
+    ),
   ]
 }

@@ -137,6 +137,7 @@ function drumsValue({vessel, position}: OilBench, volume: ComputedValue, files: 
       place: volume.place,
       where: position.tag,
       note: drumCountNote,
+      formula: drumCountNote.formula.slice(0, 2),
       sources: calculationSources['drum-count'],
       inputs: {
         volume: {

@@ -66,6 +66,9 @@ function headValues(
   ]
 }
 
+/** Pressure over the motor at the duty point, from the power that the pump takes. */
+const pressureLines = ['P = ρ·g·Qp·H/ηp', 'Δp = P/(D·n·ηm)']
+
 /** Fresh water, on which the curve stands. */
 const water = kilogramsPerCubicMetre(1000)
 
@@ -96,6 +99,7 @@ function motorValues(
     name: string,
     title: string,
     note: CalculationNote,
+    formula: readonly string[],
     print: (running: Running) => Running[keyof Running],
     unit: string,
     decimals: number,
@@ -108,6 +112,11 @@ function motorValues(
         place: motor.place,
         where: design.title.en,
         note,
+        formula,
+        symbols: [
+          {symbol: 'T', meaning: 'torque of the motor'},
+          {symbol: 'Q', meaning: 'oil flow into the motor'},
+        ],
         sources: calculationSources['duty-pressure'],
         inputs,
         constants: [
@@ -132,19 +141,39 @@ function motorValues(
             unit,
             decimals,
             condition: 'at the duty point on water',
-            steps: [tracedStep('P', 'shaft power, ρ·g·Qp·H/ηp', shaftPower, 'kW')],
+            steps: [
+              tracedStep('P', 'shaft power', shaftPower, 'kW'),
+              tracedStep('Δp', 'pressure drop over the motor', pressure, 'bar'),
+            ],
           }
         },
       },
       files,
     )
   return [
-    value('oil-flow', 'oil flow into the motor', hydraulicMotorNote, (one) => one.oilFlow, 'l/min', 0),
-    value('torque', 'torque of the motor', hydraulicMotorNote, (one) => one.torque, 'N·m', 0),
+    value(
+      'oil-flow',
+      'oil flow into the motor',
+      hydraulicMotorNote,
+      ['Q = D·n/ηv'],
+      (one) => one.oilFlow,
+      'l/min',
+      0,
+    ),
+    value(
+      'torque',
+      'torque of the motor',
+      hydraulicMotorNote,
+      [...pressureLines, 'T = D·Δp·ηm/(2π)'],
+      (one) => one.torque,
+      'N·m',
+      0,
+    ),
     value(
       'pressure-difference',
       'pressure drop over the motor',
       dutyPressureNote,
+      pressureLines,
       (one) => one.pressure,
       'bar',
       0,

@@ -107,6 +107,7 @@ function freeGasValue(
       place: volume.place,
       where: position.tag,
       note: purgeGasNote,
+      formula: ['V free = n·V·(p + p ref)/p ref'],
       sources: calculationSources['purge-gas'],
       inputs: {
         changes: {symbol: 'n', title: 'gas changes by house rule', datum: content.office.house.purgeChanges},
@@ -119,14 +120,7 @@ function freeGasValue(
           value: upperBound,
         },
       },
-      constants: [
-        tracedConstant(
-          'p ref',
-          'standard atmosphere',
-          '1.01325 bar(a)',
-          'definition; added to the gauge pressure too',
-        ),
-      ],
+      constants: [tracedConstant('p ref', 'standard atmosphere', '1.01325 bar(a)', 'definition')],
       compute: ({changes, volume: space, pressure}) => ({
         quantity: roundedUp(
           purgeGas({
@@ -161,6 +155,7 @@ function timeValue(
       place: freeGas.place,
       where: position.tag,
       note: purgeTimeNote,
+      formula: ['t = max(V free/q, t least)'],
       sources: calculationSources['purge-time'],
       inputs: {
         freeGas: {
@@ -208,7 +203,10 @@ function perBottleValue(
       place: freeGas.place,
       where: position.tag,
       note: bottleContentNote,
-      formula: [...bottleContentNote.formula, 'purges = V free/V purge, whole ones'],
+      formula: [
+        'V free = V bottle·((p full + p ref)/Z − (p least + p ref))/p ref',
+        'purges = V free/V purge, whole ones',
+      ],
       sources: calculationSources['bottle-content'],
       inputs: {
         freeGas: {
@@ -230,12 +228,7 @@ function perBottleValue(
       },
       constants: [
         tracedConstant('Z', 'compressibility of nitrogen at full pressure', '1.05', 'from memory'),
-        tracedConstant(
-          'p ref',
-          'standard atmosphere',
-          '1.01325 bar(a)',
-          'definition; added to both gauge pressures',
-        ),
+        tracedConstant('p ref', 'standard atmosphere', '1.01325 bar(a)', 'definition'),
       ],
       compute: ({freeGas: needed, bottle, full, least}) => {
         const content = bottleContent({

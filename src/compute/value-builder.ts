@@ -88,6 +88,11 @@ export function tracedStep(
   }
 }
 
+/** A line of an explanation that is the result of another value; the reader finds that by its id. */
+export function computedBefore(valueId: string, line: TracedInput): TracedInput {
+  return {...line, origin: `computed: ${valueId}`}
+}
+
 /** A bare number of a calculation, such as a tangent. */
 export function tracedNumber(symbol: string, title: string, value: number, decimals = 5): TracedInput {
   return {symbol, title, printed: value.toFixed(decimals).replace('-', '−'), origin: 'intermediate result'}
@@ -200,7 +205,7 @@ export function unknownValue(missing: readonly string[], facts: ValueFacts): Com
   return {...rest, result: {kind: 'not-known', missing: [...new Set(missing)]}, rounding: 'not rounded'}
 }
 
-/** A value that the content states: it prints the digits as written. */
+/** A value that the content states: it prints the digits as written, and says beside its source how it is known. */
 export function statedValue(
   datum: Datum<QuantityKind>,
   facts: Omit<ValueFacts, 'sources' | 'place'>,
@@ -211,7 +216,7 @@ export function statedValue(
   return {
     ...facts,
     result: {kind: 'known', quantity: quantityIn(datum), printed: {figure: datum.figure, unit: datum.unit}},
-    sources: [sourceUse(datum.origin)],
+    sources: [{source: datum.origin.source, where: tracedOrigin(datum.origin).origin}],
     rounding: 'as stated by the source',
     place: datum.place,
   }

@@ -1,7 +1,7 @@
 import {diametralFromRadial} from '../calculations/clearances/clearance-sides.ts'
-import type {ComputedValue} from '../handbook-model/computed.ts'
+import type {ComputedValue, TracedInput} from '../handbook-model/computed.ts'
 import type {Content} from '../handbook-model/content.ts'
-import type {ClearanceKind, KnownDatum} from '../handbook-model/datum.ts'
+import type {ClearanceKind, Datum, KnownDatum} from '../handbook-model/datum.ts'
 import type {WearRing} from '../handbook-model/design-content.ts'
 import type {Quantity} from '../quantities/quantity.ts'
 import {
@@ -47,24 +47,23 @@ function renewalValue(ring: WearRing, content: Content): ComputedValue {
     place: ring.renewal.place,
     sources: [],
   }
+  const sides = [
+    clearanceSide('c design', 'renewal clearance of the design', ring.renewal),
+    clearanceSide('c house', 'house rule', house),
+  ]
   const calculation = tracedCalculation(
     {
       name: 'wear-ring-renewal',
       words: 'design and house rule are both brought to the diameter; the smaller governs',
-      formula: ['c diametral = 2·c radial', 'c renewal = min(c design, c house)'],
+      formula: [...sides.flatMap(({doubled}) => doubled), 'c renewal = min(c design, c house)'],
       symbols: [
-        {symbol: 'c diametral', meaning: 'clearance on the diameter'},
-        {symbol: 'c radial', meaning: 'clearance on one side'},
+        {symbol: 'c design', meaning: 'renewal clearance of the design, on the diameter'},
+        {symbol: 'c house', meaning: 'house rule, on the diameter'},
         {symbol: 'c renewal', meaning: 'clearance at which the ring is renewed, on the diameter'},
       ],
     },
-    [
-      tracedDatum({symbol: 'c design', title: 'renewal clearance of the design', datum: ring.renewal}),
-      tracedDatum({symbol: 'c house', title: 'house rule', datum: house}),
-    ],
-    house.kind === 'known'
-      ? [tracedStep('c house', 'house rule on the diameter', onDiameter(house.quantity), 'mm diametral', 3)]
-      : [],
+    sides.map(({input}) => input),
+    sides.flatMap(({steps}) => steps),
   )
   if (ring.renewal.kind === 'not-known' || house.kind === 'not-known') {
     const missing = [
@@ -86,6 +85,26 @@ function renewalValue(ring: WearRing, content: Content): ComputedValue {
       ? `the design governs; house rule ${other(house)}`
       : `the house rule governs; design ${other(ring.renewal)}`,
   })
+}
+
+/** A clearance as it is stated; where that is on the radius, with the line that brings it to the diameter. */
+function clearanceSide(
+  symbol: string,
+  title: string,
+  datum: Datum<ClearanceKind>,
+): {
+  readonly input: TracedInput
+  readonly doubled: readonly string[]
+  readonly steps: readonly TracedInput[]
+} {
+  if (datum.kind === 'not-known' || datum.quantity.kind === 'diametral-clearance')
+    return {input: tracedDatum({symbol, title, datum}), doubled: [], steps: []}
+  const radial = `${symbol} radial`
+  return {
+    input: tracedDatum({symbol: radial, title, datum}),
+    doubled: [`${symbol} = 2·${radial}`],
+    steps: [tracedStep(symbol, `${title}, on the diameter`, onDiameter(datum.quantity), 'mm diametral', 3)],
+  }
 }
 
 function onDiameter(

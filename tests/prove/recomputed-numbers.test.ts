@@ -1,14 +1,13 @@
 import {readdirSync} from 'node:fs'
 import {join} from 'node:path'
 import {expect, test} from 'vitest'
-import {faultOf, printedNumbers} from './printed-numbers.ts'
-import {work} from './work.ts'
+import {faultOf, readHandbook} from './printed-numbers.ts'
+import {expectNone, work} from './work.ts'
 
-test('every figure on the procedure pages of every pump is recomputed from its own explanation', () => {
+test('every figure of every vessel is recomputed from its own explanation', () => {
   for (const vessel of readdirSync(work.site).sort()) {
-    const folder = join(work.site, vessel)
-    const numbers = printedNumbers(folder)
-    expect(numbers.length).toBeGreaterThan(1000)
-    expect(numbers.flatMap((one) => faultOf(folder, one) ?? [])).toEqual([])
+    const handbook = readHandbook(join(work.site, vessel))
+    expect(handbook.numbers.length).toBeGreaterThan(1000)
+    expectNone(handbook.numbers.flatMap((one) => faultOf(one, handbook) ?? []))
   }
 })
