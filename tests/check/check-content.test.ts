@@ -82,7 +82,7 @@ describe('every rule is asked', () => {
     ['no-incomplete-caution', ['cautions/noise.yaml', /^word: .*/mu, 'word: DANGER']],
     [
       'no-undefined-reference',
-      ['procedures/restoration.md', 'ref=cofferdam.upper-bound', 'ref=cofferdam.uper-bound'],
+      ['procedures/purging.md', 'ref=cofferdam.upper-bound', 'ref=cofferdam.uper-bound'],
     ],
     ['no-undefined-reference', ['jobs/wear-ring-service.yaml', 'wear-rings,', 'wear-ring,']],
     [
