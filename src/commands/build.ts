@@ -7,6 +7,7 @@ import {renderHandbook} from '../render/render-handbook.ts'
 import {type CommandOptions, countWords, messagesData, messagesText, type Outcome} from './outcome.ts'
 import {readProgramFiles} from './program-files.ts'
 import {checkAndCompute, stateVessel} from './run-stages.ts'
+import {supersededPagesText, supersededSources} from './superseded-sources.ts'
 
 /** A vessel's handbook as it was published. */
 interface Published {
@@ -17,7 +18,10 @@ interface Published {
   readonly bytes: number
 }
 
-/** `sheetanchor build`: publishes the handbook of every vessel, or of those named. */
+/**
+ * `sheetanchor build`: publishes the handbook of every vessel, or of those named, and lists the pages
+ * of each that stand on a superseded source.
+ */
 export async function runBuild(options: CommandOptions): Promise<Outcome> {
   const fault = faultOfOutFolder(options.out, nodeDisk)
   if (fault) return {exitStatus: 3, out: '', err: `${fault.reason}\n    mend: ${fault.mend}\n`}
@@ -56,11 +60,13 @@ export async function runBuild(options: CommandOptions): Promise<Outcome> {
     (one) =>
       `Handbook of ${one.name}: open ${one.open} (${one.pages} pages, ${(one.bytes / 1e6).toFixed(1)} MB)\n`,
   )
+  const builtVessels = published.map(({vessel}) => vessel)
+  const superseded = content && values ? supersededSources(content, values, builtVessels) : []
   const words = passed
-    ? `${lines.join('')}${countWords(files)}\n`
+    ? `${lines.join('')}${[...supersededPagesText(superseded), countWords(files)].join('\n')}\n`
     : `${lines.join('')}${published.length === 0 ? 'Nothing' : 'Nothing further'} published: ${countWords(files)}\n`
   const out = options.json
-    ? `${JSON.stringify({passed, asOf, published, messages: messagesData(files)}, null, 2)}\n`
+    ? `${JSON.stringify({passed, asOf, published, superseded, messages: messagesData(files)}, null, 2)}\n`
     : words
   return {exitStatus: passed ? 0 : 1, out, err: messagesText(files, options)}
 }

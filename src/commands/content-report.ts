@@ -1,11 +1,16 @@
 import {wordsIn, wordsOfText} from '../check/language/words-of-text.ts'
-import {desksOfVessel} from '../compile/desk.ts'
-import {pagesStandingOn} from '../compile/used-in.ts'
 import type {ComputedValues} from '../handbook-model/computed.ts'
 import type {Content} from '../handbook-model/content.ts'
 import type {SignalWord, Source} from '../handbook-model/office-content.ts'
 import type {Procedure, Step} from '../handbook-model/procedure.ts'
 import {type ApprovalState, approvalStates} from '../issues/approval-state.ts'
+import {
+  type SourceUseRow,
+  type SupersededRow,
+  sourcesUsed,
+  supersededPagesText,
+  supersededSources,
+} from './superseded-sources.ts'
 
 /** What a reviewer asks of a content beyond its errors. */
 export interface ContentReport {
@@ -31,17 +36,6 @@ export interface CoverageRow {
   readonly mode: string
   readonly procedures: readonly string[]
   readonly reason?: string
-}
-
-/** A source with the values that stand on it. */
-export interface SourceUseRow {
-  readonly source: string
-  readonly values: readonly string[]
-}
-
-/** A superseded source with the pages that show a value standing on it. */
-export interface SupersededRow extends SourceUseRow {
-  readonly pages: readonly string[]
 }
 
 /** Counts and lists of a content that has passed the check. */
@@ -89,12 +83,7 @@ export function contentReport(
     },
     commonPractice: rows((source) => source.howKnown === 'common-practice').flatMap((row) => row.values),
     memoryOnly: rows((source) => source.howKnown === 'memory'),
-    superseded: rows((source) => source.status === 'superseded').map((row) => ({
-      ...row,
-      pages: [...content.vessels.keys()].flatMap((vessel) =>
-        pagesStandingOn(row.source, desksOfVessel(content, values, vessel)),
-      ),
-    })),
+    superseded: supersededSources(content, values, [...content.vessels.keys()]),
   }
 }
 
@@ -118,10 +107,7 @@ export function reportText(report: ContentReport): string {
     `values on common practice: ${report.commonPractice.length}`,
     `sources from memory alone: ${counted(report.memoryOnly)}`,
     `superseded sources: ${counted(report.superseded)}`,
-    ...report.superseded.flatMap(({source, pages}) => [
-      `pages that stand on ${source}: ${pages.length}`,
-      ...pages.map((page) => `    ${page}`),
-    ]),
+    ...supersededPagesText(report.superseded),
     '',
   ].join('\n')
 }
@@ -154,15 +140,6 @@ function signalWords(
     CAUTION: share('CAUTION'),
     NOTICE: share('NOTICE'),
   }
-}
-
-function sourcesUsed(values: ComputedValues): ReadonlyMap<string, ReadonlySet<string>> {
-  const used = new Map<string, Set<string>>()
-  for (const positions of values.vessels.values())
-    for (const ofPump of positions.values())
-      for (const {id, sources} of ofPump.values())
-        for (const {source} of sources) used.set(source, (used.get(source) ?? new Set<string>()).add(id))
-  return used
 }
 
 function oneDecimal(value: number): number {

@@ -2,7 +2,7 @@ import {cpSync, existsSync, mkdirSync, readdirSync, readFileSync, rmSync, writeF
 import {join} from 'node:path'
 import {afterAll, beforeAll, describe, expect, test} from 'vitest'
 import {sha256} from '../../src/publish/manifest.ts'
-import {withChangedContent} from './changed-content.ts'
+import {smallContent, withChangedContent} from './changed-content.ts'
 import {compileProgram, type Program, type ProgramRun} from './program-for-tests.ts'
 
 let program: Program
@@ -35,6 +35,24 @@ describe('building a handbook', () => {
     )
     expect(existsSync(join(site, 'vessel-a', 'index.html'))).toBe(true)
   })
+
+  test('lists every page that stands on a superseded source', async () => {
+    await withChangedContent((content) => {
+      content.replace(
+        'designs/design-s.yaml',
+        /origin: \{status: as-built, source: demo-data[^}]*\}/u,
+        (origin) => origin.replace('demo-data', 'old-data'),
+      )
+      const words = ['build', '--content', content.folder, '--out', join(program.folder, 'superseded')]
+      const run = program.run(words)
+      expect(run.status, run.err).toBe(0)
+      expect(run.out).toContain('\npages that stand on old-data: 1\n    vessel-s/1p/ring-check\n')
+      expect(JSON.parse(program.run([...words, '--json']).out)).toMatchObject({
+        superseded: [{source: 'old-data', pages: ['vessel-s/1p/ring-check']}],
+      })
+      return Promise.resolve()
+    }, smallContent)
+  }, 60_000)
 
   test('gives a manifest that fits every file but itself', () => {
     const hashes = hashesOf(site)
