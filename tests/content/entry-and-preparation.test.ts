@@ -34,7 +34,7 @@ describe('entry into the tank', () => {
     const judged = partsOf(entry).flatMap((part) =>
       part.kind === 'reading' || part.kind === 'derived' ? [part.id] : [],
     )
-    expect(judged).toEqual(['air-bottles'])
+    expect(judged).toEqual(['tank-pressure', 'air-bottles'])
     const words = partsOf(entry).flatMap((part) =>
       part.kind === 'alternatives' ? part.items.map((item) => wordsOf(item.text)) : [],
     )
