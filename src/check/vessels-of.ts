@@ -4,6 +4,7 @@ import {addMessage, type ContentFiles} from '../messages/add-message.ts'
 import type {Place} from '../messages/place.ts'
 import {byId, nameFits, refersTo, refuseSecondId} from './identity.ts'
 import {noBrokenStack} from './rules/no-broken-stack.ts'
+import {noSecondSerial} from './rules/no-second-serial.ts'
 import {checkShape} from './shapes/check-shape.ts'
 import {faultOfId} from './shapes/placed-shape.ts'
 import {vesselShape} from './shapes/vessel-shape.ts'
@@ -16,7 +17,6 @@ import {noUnusualVesselValue} from './usual-windows.ts'
  *   True when there is no content at all, which has been told.
  */
 export function vesselsOf(sources: ContentSources, files: ContentFiles, nothing: boolean): readonly Vessel[] {
-  const serials = new Map<string, Place>()
   const paths = [...sources.yaml.keys()].filter((path) => /^vessels\/[^/]+\/vessel\.yaml$/u.test(path))
   if (paths.length === 0 && !nothing) {
     addMessage(
@@ -27,7 +27,7 @@ export function vesselsOf(sources: ContentSources, files: ContentFiles, nothing:
       {note: 'Write the file of at least one vessel'},
     )
   }
-  return paths.flatMap((path) => {
+  const vessels = paths.flatMap((path) => {
     const node = sources.yaml.get(path)
     const vessel = node && checkShape(node, vesselShape, files)
     if (!vessel) return []
@@ -45,12 +45,13 @@ export function vesselsOf(sources: ContentSources, files: ContentFiles, nothing:
     byId(vessel.positions, files)
     checkTags(vessel, files)
     for (const position of vessel.positions) refersTo(position.tank, tanks, 'tank of this vessel', files)
-    refuseSecondSerials(vessel, serials, files)
     for (const position of vessel.positions) noBrokenStack(position, files)
     checkIsolationIds(vessel, files)
     noUnusualVesselValue(vessel, files)
     return [vessel]
   })
+  noSecondSerial(vessels, files)
+  return vessels
 }
 
 function checkTags(vessel: Vessel, files: ContentFiles): void {
@@ -70,25 +71,6 @@ function checkTags(vessel: Vessel, files: ContentFiles): void {
           },
         )
       else first.set(tag, place)
-    }
-  }
-}
-
-/** No two things in the fleet carry one serial number: what is found on a nameplate tells one pump from another. */
-function refuseSecondSerials(vessel: Vessel, serials: Map<string, Place>, files: ContentFiles): void {
-  for (const position of vessel.positions) {
-    const plates = [{kind: 'pump', serial: position.serial, place: position.place}, ...position.components]
-    for (const {kind, serial, place} of plates) {
-      const first = serials.get(`${kind} ${serial}`)
-      if (first)
-        addMessage(
-          files,
-          place,
-          'no-duplicate-id',
-          `Unexpected second ${kind} with serial \`${serial}\`, expected each serial once`,
-          {cause: first, note: 'Read the nameplates again'},
-        )
-      else serials.set(`${kind} ${serial}`, place)
     }
   }
 }

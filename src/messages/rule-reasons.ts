@@ -120,6 +120,12 @@ export const ruleReasons: Readonly<Record<RuleId, RuleReason>> = {
     rejected: 'two joints `hub-bolts`',
     mend: 'rename one',
   },
+  'no-second-serial': {
+    why: 'A nameplate tells one pump from another, and the history of a component belongs to one: no two pumps, heads, motors, sleeves or stacks of the fleet carry one serial number.',
+    accepted: 'motor `M-1` in one pump, `M-2` in the next; pump `7` with motor `7`',
+    rejected: 'motor `M-1` in two pumps, of one vessel or of two',
+    mend: 'read both nameplates again',
+  },
   'no-retired-id': {
     why: 'Records of old revisions still mean the old step.',
     accepted: 'a new id for a new step',

@@ -22,6 +22,7 @@ export const severities = {
   'no-bad-date': 'stops-the-build',
   // references and identity
   'no-duplicate-id': 'stops-the-build',
+  'no-second-serial': 'stops-the-build',
   'no-retired-id': 'stops-the-build',
   'no-undefined-reference': 'stops-the-build',
   'no-reference-loop': 'stops-the-build',

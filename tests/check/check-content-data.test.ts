@@ -36,12 +36,12 @@ describe('identity', () => {
     [
       'two pumps of one serial number',
       (texts) => texts.replace(vessel, 'serial: A-2', 'serial: A-1'),
-      `${vessel}:35:5 Unexpected second pump with serial \`A-1\`, expected each serial once no-duplicate-id | Read the nameplates again | see ${vessel}:24:5`,
+      `${vessel}:35:5 Unexpected pump \`A-1\` at \`1S\` of \`vessel-a\`, expected another serial than that of the pump at \`1P\` of \`vessel-a\` no-second-serial | Read both nameplates again | see ${vessel}:24:5`,
     ],
     [
       'one head fitted in two pumps',
       (texts) => texts.replace(vessel, 'head: H-2', 'head: H-1'),
-      `${vessel}:44:24 Unexpected second head with serial \`H-1\`, expected each serial once no-duplicate-id | Read the nameplates again | see ${vessel}:33:24`,
+      `${vessel}:44:24 Unexpected head \`H-1\` at \`1S\` of \`vessel-a\`, expected another serial than that of the head at \`1P\` of \`vessel-a\` no-second-serial | Read both nameplates again | see ${vessel}:33:24`,
     ],
     [
       'a joint and a ring of one id, for both become value ids',
@@ -79,7 +79,7 @@ describe('identity', () => {
       )
     })
     expect(messages).toEqual([
-      `vessels/vessel-b/vessel.yaml:35:5 Unexpected second pump with serial \`A-2\`, expected each serial once no-duplicate-id | Read the nameplates again | see ${vessel}:35:5`,
+      `vessels/vessel-b/vessel.yaml:35:5 Unexpected pump \`A-2\` at \`1S\` of \`vessel-b\`, expected another serial than that of the pump at \`1S\` of \`vessel-a\` no-second-serial | Read both nameplates again | see ${vessel}:35:5`,
     ])
   })
 })

@@ -39,7 +39,7 @@ export function noBrokenStack(position: Position, files: ContentFiles): void {
     files,
     stackLength.place,
     'no-broken-stack',
-    `Unexpected stack length of \`${stackLength.figure} ${stackLength.unit}\` of \`${tag}\`, expected the \`${written(sum, 'm', 3)}\` that its ${sections.length} sections make: ${written(Math.abs(difference), 'mm', 0)} ${difference < 0 ? 'are missing' : 'are too many'}`,
+    `Unexpected stack length of \`${stackLength.figure} ${stackLength.unit}\` of \`${tag}\`, expected the \`${written(sum, 'm', 3)}\` that its ${sections.length} sections make to 1 mm each: ${written(Math.abs(difference), 'mm', 0)} ${difference < 0 ? 'are missing' : 'are too many'}`,
     {
       note: 'Measure the sections again, or the whole stack',
       ...(sections[0] ? {cause: sections[0].place} : {}),

@@ -18,6 +18,7 @@ import {
   wholeNumber,
   yesNo,
 } from './placed-shape.ts'
+import {stackSections} from './stack-sections.ts'
 
 const tank = fields({
   id: identifier,
@@ -38,8 +39,6 @@ const tank = fields({
   pressureValveSetting: pressureValve,
 }))
 
-const stackSection = fields({number: wholeNumber(1, 99), length: quantity('length')})
-
 const position = fields({
   id: identifier,
   tag: text,
@@ -50,7 +49,7 @@ const position = fields({
   critical: yesNo,
   installed: date,
   'stack-length': quantity('length'),
-  'stack-sections': list(stackSection).optional(),
+  'stack-sections': stackSections.optional(),
   components,
   facts: factValues,
   isolation: isolationShape.optional(),
@@ -123,9 +122,9 @@ export const vesselShape: z.ZodType<Vessel> = fields({
   'spares-aboard': list(spareAboard),
 }).transform(({isolationPattern, positions, ...rest}) => ({
   ...rest,
-  positions: positions.map(({isolation, stackSections, ...one}) => ({
+  positions: positions.map(({isolation, stackSections: sections, ...one}) => ({
     ...one,
-    stackSections: stackSections ?? [],
+    stackSections: sections ?? [],
     isolation: isolationOf(one.tag, isolationPattern ?? [], isolation ?? []),
   })),
 }))

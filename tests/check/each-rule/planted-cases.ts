@@ -1,13 +1,28 @@
-import {all, type RuleCase, replaced} from './rule-case.ts'
+import {all, type Change, type RuleCase, replaced} from './rule-case.ts'
 
 const design = 'designs/design-s.yaml'
 const vessel = 'vessels/vessel-s/vessel.yaml'
+const sister = 'vessels/vessel-t/vessel.yaml'
 const friction = 'tables/friction.csv'
 const hubPlates = '  - {part: hub-plates, quantity: 8, location: pump store}\n'
 
 /** A second pump in the same tank, like the first in all but its serial numbers. */
 function secondPump(motor: string): string {
   return `  - id: 1s\n    tag: 1S\n    tank: 1p\n    design: design-s\n    serial: S-2\n    role: main\n    critical: no\n    installed: 2011-02-09\n    stack-length: 9.2 m\n    components: {head: H-2, motor: "${motor}", sleeve: C-2, stack: T-2}\n    facts: {backstop: fitted}\ntools-aboard:`
+}
+
+/** A second vessel like the first in all but its serial numbers. */
+function sisterVessel(sleeve: string): Change {
+  return (content) =>
+    content.write(
+      sister,
+      content
+        .read(vessel)
+        .replace('id: vessel-s', 'id: vessel-t')
+        .replace('"0123450"', '"0234560"')
+        .replace('serial: S-1', 'serial: S-2')
+        .replace(/components: .*/u, `components: {head: H-2, motor: M-2, sleeve: "${sleeve}", stack: T-2}`),
+    )
 }
 
 function sections(...lengths: readonly (readonly [number, string])[]): string {
@@ -40,14 +55,26 @@ export const plantedCases: readonly RuleCase[] = [
     mend: 'Say how threads and head are lubricated: the torque for a dry bolt breaks a lubricated one',
   },
   {
-    rule: 'no-duplicate-id',
+    rule: 'no-second-serial',
     what: 'planted: one motor in two pumps',
     accepted: replaced(vessel, 'tools-aboard:', secondPump('M-2')),
     rejected: replaced(vessel, 'tools-aboard:', secondPump('M-1')),
     at: [vessel, '"M-1"'],
-    reason: 'Unexpected second motor with serial `M-1`, expected each serial once',
-    mend: 'Read the nameplates again',
+    reason:
+      'Unexpected motor `M-1` at `1S` of `vessel-s`, expected another serial than that of the motor at `1P` of `vessel-s`',
+    mend: 'Read both nameplates again',
     see: [vessel, 'M-1,'],
+  },
+  {
+    rule: 'no-second-serial',
+    what: 'planted: one sleeve in the pumps of two vessels',
+    accepted: sisterVessel('C-2'),
+    rejected: sisterVessel('C-1'),
+    at: [sister, '"C-1"'],
+    reason:
+      'Unexpected sleeve `C-1` at `1P` of `vessel-t`, expected another serial than that of the sleeve at `1P` of `vessel-s`',
+    mend: 'Read both nameplates again',
+    see: [vessel, 'C-1,'],
   },
   {
     rule: 'no-bad-quantity',
@@ -66,7 +93,7 @@ export const plantedCases: readonly RuleCase[] = [
     rejected: replaced(vessel, 'stack-length: 9.2 m\n', sections([1, '2.000'], [2, '7.160'])),
     at: [vessel, '9.2 m'],
     reason:
-      'Unexpected stack length of `9.2 m` of `1P`, expected the `9.160 m` that its 2 sections make: 40 mm are missing',
+      'Unexpected stack length of `9.2 m` of `1P`, expected the `9.160 m` that its 2 sections make to 1 mm each: 40 mm are missing',
     mend: 'Measure the sections again, or the whole stack',
     see: [vessel, '{number: 1'],
   },
