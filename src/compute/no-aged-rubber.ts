@@ -1,4 +1,4 @@
-import {elastomerShelfLife, heldElastomers} from '../calculations/seals/elastomer-shelf-life.ts'
+import {elastomerShelfLife} from '../calculations/seals/elastomer-shelf-life.ts'
 import type {Content} from '../handbook-model/content.ts'
 import {addMessage, type ContentFiles} from '../messages/add-message.ts'
 
@@ -12,16 +12,16 @@ import {addMessage, type ContentFiles} from '../messages/add-message.ts'
  */
 export function noAgedRubber(content: Content, day: string | undefined, files: ContentFiles): void {
   for (const vessel of content.vessels.values())
-    for (const {part: reference, cured, place} of vessel.sparesAboard) {
+    for (const {part: reference, quantity, cured, place} of vessel.sparesAboard) {
       const part = content.parts.get(reference.id)
-      if (cured === undefined || !part) continue
-      if (part.rubber === undefined || !heldElastomers.includes(part.rubber)) {
+      if (cured === undefined || quantity === 0 || !part) continue
+      if (part.rubber === undefined) {
         addMessage(
           files,
           place,
           'no-aged-rubber',
-          `Unexpected cure date of \`${part.id}\`, whose rubber is ${part.rubber === undefined ? 'not stated' : `\`${part.rubber}\``}, expected one of ${heldElastomers.join(', ')}`,
-          {note: 'State `rubber:` of the part in parts.yaml', cause: part.place},
+          `Unexpected cure date of \`${part.id}\`, expected it on a part whose rubber is stated`,
+          {note: 'State `rubber:` of the part in parts.yaml, such as `FKM`', cause: part.place},
         )
         continue
       }

@@ -6,9 +6,13 @@ export interface ComparisonDate {
   readonly origin: 'option' | 'content'
 }
 
-/** True for a day of the calendar as it is written: `2031-02-14`, not `2031-02-30`. */
+/**
+ * True for a day of the calendar as it is written: `2031-02-14`, not `2031-02-30`.
+ *
+ * Years run from 1900 to 2199: a day of another is a slip of the pen, and one far ahead would be the newest of all.
+ */
 export function isDay(text: string): boolean {
-  if (!/^\d{4}-\d{2}-\d{2}$/u.test(text)) return false
+  if (!/^(19|20|21)\d{2}-\d{2}-\d{2}$/u.test(text)) return false
   const day = new Date(`${text}T00:00:00Z`)
   return !Number.isNaN(day.getTime()) && day.toISOString().startsWith(text)
 }

@@ -135,6 +135,28 @@ type InstrumentKind =
   | 'speed'
   | 'rotational-speed'
 
+/** Rubbers whose storage periods are known, by the letters of ISO 1629. */
+export const rubbers = [
+  'AU',
+  'BR',
+  'EU',
+  'IR',
+  'NR',
+  'SBR',
+  'BIIR',
+  'CIIR',
+  'CR',
+  'HNBR',
+  'IIR',
+  'NBR',
+  'XNBR',
+  'EPDM',
+  'EPM',
+  'FKM',
+  'FVMQ',
+  'VMQ',
+] as const
+
 /** parts.yaml: what is fitted or used up. */
 export interface Part {
   readonly id: string
@@ -142,9 +164,9 @@ export interface Part {
   readonly class: 'spare' | 'consumable' | 'insurance-spare'
   /** Size, material or grade, ready to print. */
   readonly size: Localised
+  /** What it is made of, where that is a rubber with a storage period. */
+  readonly rubber?: (typeof rubbers)[number]
   /** Number on the section drawing, counted from the wet end up. */
-  /** Rubber by the letters of ISO 1629, where it is one. */
-  readonly rubber?: string
   readonly balloon?: string
   readonly place: Place
 }

@@ -109,9 +109,9 @@ export const ruleReasons: Readonly<Record<RuleId, RuleReason>> = {
     mend: 'small letters, digits and hyphens',
   },
   'no-bad-date': {
-    why: 'A day that does not exist cannot be compared.',
+    why: 'A day that does not exist cannot be compared, and a year before 1900 or after 2199 is a slip of the pen.',
     accepted: '`2031-02-14`',
-    rejected: '`2031-02-30`',
+    rejected: '`2031-02-30`; `0211-02-14`',
     mend: 'write `2031-02-14`',
   },
   'no-duplicate-id': {
@@ -445,7 +445,7 @@ export const ruleReasons: Readonly<Record<RuleId, RuleReason>> = {
     why: 'A ring that has lain too long leaks from its first day: it is within the first storage period of its rubber on the day that dates are compared with.',
     accepted: '`cured: 2015-03-01` on a ring of FKM, compared with 2019',
     rejected: 'the same compared with 2026; a cure date on a part without `rubber:`',
-    mend: 'send new ones; state the rubber in parts.yaml',
+    mend: 'send new ones; state the rubber in parts.yaml by its letters of ISO 1629',
   },
   'no-superseded-source': {
     why: 'Values stand on a source that has been superseded.',

@@ -9,9 +9,12 @@ function newestOf(texts: Readonly<Record<string, string>>): string | undefined {
 }
 
 describe('a day', () => {
-  test.each(['2031-02-14', '2012-02-29', '2000-02-29', '2031-12-31'])('is %s', (day) => {
-    expect(isDay(day)).toBe(true)
-  })
+  test.each(['2031-02-14', '2012-02-29', '2000-02-29', '2031-12-31', '1900-01-01', '2199-12-31'])(
+    'is %s',
+    (day) => {
+      expect(isDay(day)).toBe(true)
+    },
+  )
 
   test.each([
     '2031-02-30',
@@ -22,6 +25,10 @@ describe('a day', () => {
     '2031-01-00',
     '2031-2-14',
     '14.02.2031',
+    '0211-02-14',
+    '1899-12-31',
+    '2200-01-01',
+    '9999-01-01',
     '2031-02-14T00:00',
     ' 2031-02-14',
     '20310214',
@@ -48,6 +55,8 @@ describe('the newest day of the content', () => {
     expect(newestOf(texts)).toBe('2012-01-01')
     texts['vessels/b/vessel.yaml'] = 'positions:\n  - {id: 1p}\n  - {id: 1s, installed: 2013-05-06}\n'
     expect(newestOf(texts)).toBe('2013-05-06')
+    texts['vessels/c/vessel.yaml'] = 'spares-aboard:\n  - {part: ring, cured: 2014-01-02}\n'
+    expect(newestOf(texts)).toBe('2014-01-02')
     texts['procedures/a.md'] = '---\nid: a\nchanges:\n  - {date: 2014-07-08}\n---\n# A\n'
     expect(newestOf(texts)).toBe('2014-07-08')
   })

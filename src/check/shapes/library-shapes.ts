@@ -1,5 +1,13 @@
 import type {z} from 'zod'
-import type {Caution, Job, Part, Source, Term, Tool} from '../../handbook-model/office-content.ts'
+import {
+  type Caution,
+  type Job,
+  type Part,
+  rubbers,
+  type Source,
+  type Term,
+  type Tool,
+} from '../../handbook-model/office-content.ts'
 import {reviewableRules} from '../../messages/severities.ts'
 import {fields, identifier, list, localised, oneOf, quantity, reference, text} from './placed-shape.ts'
 
@@ -72,7 +80,7 @@ const part: z.ZodType<Part> = fields({
   title: localised,
   class: oneOf(['spare', 'consumable', 'insurance-spare']),
   size: localised,
-  rubber: text.optional(),
+  rubber: oneOf(rubbers).optional(),
   balloon: text.optional(),
 })
 
