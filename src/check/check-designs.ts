@@ -5,6 +5,7 @@ import {addMessage, type ContentFiles} from '../messages/add-message.ts'
 import type {ContentData} from './content-data.ts'
 import {byId, type Identified, refersTo} from './identity.ts'
 import {type KnownIds, knownIds} from './known-ids.ts'
+import {noContradictingClearance} from './rules/no-contradicting-clearance.ts'
 import {noUnusualDesignValue} from './usual-windows.ts'
 
 /** References and identity inside each design: rows of tables, masses, parts, and one id for one thing. */
@@ -31,6 +32,7 @@ export function checkDesigns(data: ContentData, tables: Tables, files: ContentFi
       if (joint.lubrication) refersTo(joint.lubrication, frictions, 'row of tables/friction.csv', files)
     }
     noUnusualDesignValue(design, files)
+    for (const ring of design.rings) noContradictingClearance(ring, tables.runningClearances, files)
     if (design.lowering) {
       refersTo(design.lowering.thread, threads, 'row of tables/threads.csv', files)
       refersTo(design.lowering.lubrication, frictions, 'row of tables/friction.csv', files)

@@ -4,7 +4,6 @@ import type {Design} from '../handbook-model/design-content.ts'
 import type {Position, Tank, Vessel} from '../handbook-model/vessel-content.ts'
 import {addMessage, type ContentFiles} from '../messages/add-message.ts'
 import {cofferdamValues} from './cofferdam-values.ts'
-import {tellContradictingClearances} from './contradicting-clearance.ts'
 import {jointValues} from './joint-values.ts'
 import {liftingValues} from './lifting-values.ts'
 import {noWrenchAboard} from './no-wrench-aboard.ts'
@@ -41,7 +40,6 @@ export function computeValues(content: Content, files: ContentFiles): ComputedVa
   )
   reportUnknown(vessels, files)
   noWrenchAboard(content, vessels, files)
-  tellContradictingClearances(content, files)
   reportSources(vessels, content, files)
   return {vessels}
 }

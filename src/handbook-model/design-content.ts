@@ -66,6 +66,8 @@ export interface WearRing {
   readonly newClearance: Datum<ClearanceKind>
   readonly minimumNew: Datum<ClearanceKind>
   readonly renewal: Datum<ClearanceKind>
+  /** Why it is new with less clearance than the table of running clearances prints. */
+  readonly belowTable?: Localised
   readonly place: Place
 }
 

@@ -163,6 +163,12 @@ export const ruleReasons: Readonly<Record<RuleId, RuleReason>> = {
     rejected: 'a stack length of 40 m',
     mend: 'read the drawing again',
   },
+  'no-contradicting-clearance': {
+    why: 'Where a drawing gives a new ring less clearance than the table of running clearances prints for its diameter, one of the two is wrong, or the material of the ring allows it: then the ring says so, and the message stays as information.',
+    accepted: '`minimum-new: 0.52 mm diametral` at 210 mm, where the table prints 0.51 mm',
+    rejected: '0.50 mm there without `below-table:`; `below-table:` beside the 0.52 mm',
+    mend: 'read drawing and table again, or write the reason under `below-table:`',
+  },
   'no-unauthorised-signature': {
     why: 'A signature counts only from a person whom the office has given the authority.',
     accepted: '`role: reviewer` by a person who may `review`',

@@ -29,6 +29,7 @@ export const severities = {
   'no-empty-vessel': 'stops-the-build',
   'no-impossible-value': 'stops-the-build',
   'no-implausible-value': 'warns',
+  'no-contradicting-clearance': 'warns',
   'no-broken-stack': 'stops-the-build',
   'no-damaged-ledger': 'stops-the-build',
   // approvals and issues

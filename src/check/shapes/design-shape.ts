@@ -40,6 +40,7 @@ const ring = fields({
   new: quantity('radial-clearance', 'diametral-clearance'),
   'minimum-new': quantity('radial-clearance', 'diametral-clearance'),
   renewal: quantity('radial-clearance', 'diametral-clearance'),
+  'below-table': localised.optional(),
 }).transform(({new: newClearance, ...rest}) => ({...rest, newClearance}))
 
 const cofferdam = fields({

@@ -15,7 +15,7 @@ import {addMessage, type ContentFiles} from '../../messages/add-message.ts'
 import type {Place} from '../../messages/place.ts'
 import {expectedWord} from '../nearest-word.ts'
 import {type Cells, cellsOf, unitsOf} from './table-cells.ts'
-import {refuseOverlaps} from './table-ranges.ts'
+import {rangeOfClass, rangeOfClearance, refuseOverlaps} from './table-ranges.ts'
 
 /** The tables that there are, each with the columns that tell its rows apart. */
 export const keyColumns = {
@@ -52,7 +52,7 @@ export function checkTables(sources: ContentSources, files: ContentFiles, nothin
         ['class', 'above-diameter', 'up-to-diameter', 'yield', 'tensile'],
         propertyClassRow,
       ),
-      (row) => ({of: row.id, from: row.aboveDiameter, to: row.upToDiameter}),
+      rangeOfClass,
       files,
     ),
     friction: read(
@@ -62,7 +62,7 @@ export function checkTables(sources: ContentSources, files: ContentFiles, nothin
     ),
     runningClearances: refuseOverlaps(
       read('running-clearances', ['from', 'below', 'clearance'], runningClearanceRow),
-      (row) => ({of: '', from: row.fromDiameter, to: row.belowDiameter}),
+      rangeOfClearance,
       files,
     ),
     cargoes: read(

@@ -147,14 +147,14 @@ export const plantedCases: readonly RuleCase[] = [
     mend: 'Move the values to `demo-data`, or accept it in writing',
   },
   {
-    rule: 'no-implausible-value',
+    rule: 'no-contradicting-clearance',
     what: 'planted: a drawing and a table of running clearances that contradict each other',
     accepted: replaced(design, 'minimum-new: 0.52 mm diametral', 'minimum-new: 0.51 mm diametral'),
     rejected: replaced(design, 'minimum-new: 0.52 mm diametral', 'minimum-new: 0.50 mm diametral'),
     at: [design, '0.50 mm diametral'],
     reason:
-      'Unexpected least new clearance of `0.50 mm diametral` of `lower-ring` at a running diameter of `210 mm`, expected at least the `0.51 mm diametral` of the table of running clearances',
-    mend: 'Read drawing and table again: one of the two is wrong; the build goes on',
+      'Unexpected least new clearance of `0.50 mm diametral` of `lower-ring` at a running diameter of `210 mm` by `demo-data`, expected at least the `0.51 mm diametral` of tables/running-clearances.csv by `common-practice`',
+    mend: 'Read drawing and table again: one of the two is wrong; or write `below-table:` with the reason',
     see: ['tables/running-clearances.csv', '200,225'],
   },
   {
@@ -164,7 +164,7 @@ export const plantedCases: readonly RuleCase[] = [
     rejected: replaced('tables/running-clearances.csv', '200,225,0.51', '190,225,0.51'),
     at: ['tables/running-clearances.csv', '190,225'],
     reason:
-      'Unexpected range from `190 mm` to `225 mm` that overlaps another, expected each diameter in one row',
+      'Unexpected range from `190 mm` to `225 mm` with `0.51 mm diametral` that overlaps the one from `0 mm` to `200 mm` with `0.48 mm diametral`, expected each diameter in one row',
     mend: 'Read the source of the table again',
     see: ['tables/running-clearances.csv', '0,200,0.48'],
   },

@@ -137,7 +137,7 @@ describe('a table is refused with', () => {
           'tables/running-clearances.csv',
           `${texts.read('tables/running-clearances.csv')}200,300,0.5\n`,
         ),
-      'tables/running-clearances.csv:10:1 Unexpected range from `200 mm` to `300 mm` that overlaps another, expected each diameter in one row no-impossible-value | Read the source of the table again | see tables/running-clearances.csv:9:1',
+      'tables/running-clearances.csv:10:1 Unexpected range from `200 mm` to `300 mm` with `0.50 mm diametral` that overlaps the one from `0 mm` to `250 mm` with `0.45 mm diametral`, expected each diameter in one row no-impossible-value | Read the source of the table again | see tables/running-clearances.csv:9:1',
     ],
     [
       'overlapping strengths of one class',
@@ -146,7 +146,7 @@ describe('a table is refused with', () => {
           'tables/property-classes.csv',
           `${texts.read('tables/property-classes.csv')}A4-80,0.0,16,500,700\n8.8,0,16,640,800\n`,
         ),
-      'tables/property-classes.csv:11:1 Unexpected range from `0 mm` to `16 mm` that overlaps another, expected each diameter in one row no-impossible-value | Read the source of the table again | see tables/property-classes.csv:10:1',
+      'tables/property-classes.csv:11:1 Unexpected range from `0 mm` to `16 mm` with `500 N/mm²` that overlaps the one from `0 mm` to `20 mm` with `600 N/mm²`, expected each diameter in one row no-impossible-value | Read the source of the table again | see tables/property-classes.csv:10:1',
     ],
     [
       'an id that is none',
