@@ -11,6 +11,7 @@ import {faultyFiles, knownIds} from './known-ids.ts'
 import {noServingHull} from './rules/no-serving-hull.ts'
 import {noUnfitSignature} from './rules/no-unfit-signature.ts'
 import {noUnlistedLanguage} from './rules/no-unlisted-language.ts'
+import {noUnlistedProtection} from './rules/no-unlisted-protection.ts'
 import {approvalsShape, changesShape} from './shapes/approval-shapes.ts'
 import {checkShape} from './shapes/check-shape.ts'
 import {designShape} from './shapes/design-shape.ts'
@@ -93,6 +94,7 @@ export function checkContentData(sources: ContentSources, files: ContentFiles): 
     noUnfitSignature(shaped, shaped.office, files)
     noUnlistedLanguage(shaped.office, sources, files)
     noServingHull(shaped.office, shaped.vessels.values(), sources, files)
+    noUnlistedProtection(shaped.office, sources, files)
   }
   const faulty = [...faultyFiles(files)].filter((path) => nothing || path !== '.')
   const data: ContentData = {...shaped, faulty: new Set([...faulty, ...missing])}

@@ -9,6 +9,8 @@ export interface Office {
   readonly languages: readonly string[]
   /** True puts "demonstration data, not for service" on every page. */
   readonly demonstration: boolean
+  /** What people wear, each by one word; where listed, the cargo table uses no other. */
+  readonly protections?: readonly string[]
   /** Role that the title block names as approver; never a person. */
   readonly approverRole: Localised
   readonly ownerRole: Localised

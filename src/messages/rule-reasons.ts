@@ -139,6 +139,12 @@ export const ruleReasons: Readonly<Record<RuleId, RuleReason>> = {
     rejected: '`:value{ref=hub-bolt.torque}`; a value that one of the designs lacks',
     mend: 'use the named nearest id; add it to the design, or a condition',
   },
+  'no-unlisted-protection': {
+    why: 'The mate looks in the locker for what the sheet says: where the office lists `protections`, a cargo asks for no other word.',
+    accepted: '`"chemical gloves, goggles"` with both under `protections:` of office.yaml',
+    rejected: '`"chemical glove, goggles"`',
+    mend: 'use the named nearest word, or add it to office.yaml',
+  },
   'no-reference-loop': {
     why: 'A procedure that sends the reader to itself.',
     accepted: '`:procedure{ref=restoration}` in isolation',

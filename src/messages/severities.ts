@@ -25,6 +25,7 @@ export const severities = {
   'no-second-serial': 'stops-the-build',
   'no-retired-id': 'stops-the-build',
   'no-undefined-reference': 'stops-the-build',
+  'no-unlisted-protection': 'stops-the-build',
   'no-reference-loop': 'stops-the-build',
   'no-empty-vessel': 'stops-the-build',
   'no-impossible-value': 'stops-the-build',

@@ -83,6 +83,7 @@ export const officeShape: z.ZodType<Office> = fields({
   contact: list(text),
   languages: list(language),
   demonstration: yesNo,
+  protections: list(text).optional(),
   'approver-role': localised,
   'owner-role': localised,
   people: list(person),

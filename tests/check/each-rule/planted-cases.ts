@@ -3,6 +3,7 @@ import {all, type Change, type RuleCase, replaced} from './rule-case.ts'
 const design = 'designs/design-s.yaml'
 const vessel = 'vessels/vessel-s/vessel.yaml'
 const sister = 'vessels/vessel-t/vessel.yaml'
+const cargoes = 'tables/cargoes.csv'
 const friction = 'tables/friction.csv'
 const hubPlates = '  - {part: hub-plates, quantity: 8, location: pump store}\n'
 
@@ -35,6 +36,12 @@ function sections(...lengths: readonly (readonly [number, string])[]): string {
 function ring(cured: string): string {
   return `${hubPlates}  - {part: flange-ring, quantity: 2, cured: ${cured}, location: pump store}\n`
 }
+
+const withProtections = replaced(
+  'office.yaml',
+  'demonstration: yes\n',
+  'demonstration: yes\nprotections: [gloves, goggles]\n',
+)
 
 const withRing = replaced(
   'parts.yaml',
@@ -125,6 +132,24 @@ export const plantedCases: readonly RuleCase[] = [
     at: [vessel, 'gas-oill'],
     reason: 'Unexpected `gas-oill`, expected the id of a row of tables/cargoes.csv such as `gas-oil`',
     mend: 'Write the id of a row of tables/cargoes.csv that exists, or add it',
+  },
+  {
+    rule: 'no-wrong-shape',
+    what: 'planted: a cargo of a word of danger that there is not',
+    accepted: replaced(cargoes, 'WARNING', 'DANGER'),
+    rejected: replaced(cargoes, 'WARNING', 'WARNIGN'),
+    at: [cargoes, 'WARNIGN'],
+    reason: 'Unexpected `WARNIGN`, expected a word such as `WARNING`',
+    mend: 'Write one of DANGER, WARNING',
+  },
+  {
+    rule: 'no-unlisted-protection',
+    what: 'planted: a cargo that asks for a protection nobody has',
+    accepted: all(withProtections, replaced(cargoes, 'gloves and goggles', '"gloves, goggles"')),
+    rejected: all(withProtections, replaced(cargoes, 'gloves and goggles', '"gloves, google"')),
+    at: [cargoes, '"gloves, google"'],
+    reason: 'Unexpected protection `google`, expected a protection such as `goggles`',
+    mend: 'Write a word of `protections:` in office.yaml, with commas between, or add it there',
   },
   {
     rule: 'no-wrench-aboard',
