@@ -145,7 +145,7 @@ function checkVessels(
   }
   const pumps = pumpsOf(data)
   for (const procedure of procedures.values()) {
-    for (const pump of pumps) noUnidentifiedFact(procedure, pump, files)
+    for (const pump of pumps) noUnidentifiedFact(procedure, pump, facts, files)
     if (officeRead) noAbsentReference(procedure, pumps, files)
   }
 }

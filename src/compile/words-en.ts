@@ -17,11 +17,17 @@ export const wordsEn = {
     'tank-cleaning': 'tank cleaning',
     'cofferdam-relief': 'cofferdam relief valve',
     'cofferdam-vent': 'cofferdam vent line',
+    'temporary-plugs': 'temporary plugs and caps',
+    'transport-bolts': 'transport bolts',
   } satisfies Record<IsolationRoleName, string>,
-  pointKinds: {valve: 'valve', blind: 'blind', fuse: 'fuse', 'relief-valve': 'relief valve'} satisfies Record<
-    IsolationPoint['kind'],
-    string
-  >,
+  pointKinds: {
+    valve: 'valve',
+    blind: 'blind',
+    fuse: 'fuse',
+    'relief-valve': 'relief valve',
+    plug: 'plug',
+    'transport-bolt': 'transport bolt',
+  } satisfies Record<IsolationPoint['kind'], string>,
   activities: {
     inspection: 'inspection',
     test: 'test',

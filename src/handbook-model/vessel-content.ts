@@ -94,6 +94,8 @@ export const isolationRoles = [
   'tank-cleaning',
   'cofferdam-relief',
   'cofferdam-vent',
+  'temporary-plugs',
+  'transport-bolts',
 ] as const
 
 export type IsolationRoleName = (typeof isolationRoles)[number]
@@ -111,7 +113,7 @@ export interface IsolationPoint {
   /** As on the plate. */
   readonly tag: string
   readonly medium: Localised
-  readonly kind: 'valve' | 'blind' | 'fuse' | 'relief-valve'
+  readonly kind: 'valve' | 'blind' | 'fuse' | 'relief-valve' | 'plug' | 'transport-bolt'
   readonly normal: Localised
   readonly isolated: Localised
   readonly where: Localised

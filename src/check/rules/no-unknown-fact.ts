@@ -105,7 +105,8 @@ function checkCondition(condition: Condition, facts: FactValues, files: ContentF
  * and a hold point.
  *
  * Unknown is never false: without the identify step the crew would silently get one variant. A condition that other
- * facts settle asks for nothing more, and what does not stand on the pump finds out nothing.
+ * facts settle asks for nothing more, and what does not stand on the pump finds out nothing. A fact that is not declared
+ * is told where it is asked for, and not again for each pump.
  *
  * Accepted: `::identify{fact=backstop}`, a hold point, then `when="backstop = fitted"`.
  * Rejected: the same condition on a pump whose backstop is not known, with no identify step before it.
@@ -113,6 +114,7 @@ function checkCondition(condition: Condition, facts: FactValues, files: ContentF
 export function noUnidentifiedFact(
   procedure: Procedure,
   {position, facts}: Pick<Pump, 'position' | 'facts'>,
+  declared: FactValues,
   files: ContentFiles,
 ): void {
   const identified = new Set<string>()
@@ -122,7 +124,9 @@ export function noUnidentifiedFact(
   const refuse = (conditions: readonly WrittenCondition[]): void => {
     for (const {condition} of conditions) {
       if (decideCondition(condition, facts) !== 'unknown') continue
-      const open = factsAsked(condition).filter((fact) => facts.get(fact) === undefined && !held.has(fact))
+      const open = factsAsked(condition).filter(
+        (fact) => declared.has(fact) && facts.get(fact) === undefined && !held.has(fact),
+      )
       for (const fact of new Set(open)) refuseUnknown(fact, condition, procedure, position, files)
     }
   }

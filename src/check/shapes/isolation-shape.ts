@@ -10,7 +10,7 @@ const point = fields({
   id: leaf,
   tag: text,
   medium: localised,
-  kind: oneOf(['valve', 'blind', 'fuse', 'relief-valve']),
+  kind: oneOf(['valve', 'blind', 'fuse', 'relief-valve', 'plug', 'transport-bolt']),
   normal: localised,
   isolated: localised,
   where: localised,

@@ -143,6 +143,7 @@ describe('a condition on a fact that nobody knows', () => {
             design(),
             asFitted.map((fact) => declared(fact, 'fitted', 'none')),
           ),
+          facts,
           files,
         )
     })

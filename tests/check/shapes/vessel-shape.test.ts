@@ -123,7 +123,7 @@ describe('a vessel file is refused with', () => {
       'a mistyped isolation role',
       '  heating:',
       '  heatin:',
-      '22:3 Unexpected isolation role `heatin`, expected a role such as `heating` no-unknown-key | The roles are pressure, return, pilot, discharge, stripping, purge-supply, purge-outlet, heating, tank-cleaning, cofferdam-relief, cofferdam-vent',
+      '22:3 Unexpected isolation role `heatin`, expected a role such as `heating` no-unknown-key | The roles are pressure, return, pilot, discharge, stripping, purge-supply, purge-outlet, heating, tank-cleaning, cofferdam-relief, cofferdam-vent, temporary-plugs, transport-bolts',
     ],
     [
       'an isolation role that is a bare word',
@@ -141,7 +141,7 @@ describe('a vessel file is refused with', () => {
       'an isolation point of another kind',
       'kind: valve',
       'kind: vlave',
-      '21:66 Unexpected `vlave`, expected a word such as `valve` no-wrong-shape | Write one of valve, blind, fuse, relief-valve',
+      '21:66 Unexpected `vlave`, expected a word such as `valve` no-wrong-shape | Write one of valve, blind, fuse, relief-valve, plug, transport-bolt',
     ],
     [
       'an unknown component',

@@ -1,4 +1,4 @@
-import {all, type Change, type RuleCase, replaced} from './rule-case.ts'
+import {all, type Change, type RuleCase, replaced} from '../check/each-rule/rule-case.ts'
 
 const design = 'designs/design-s.yaml'
 const vessel = 'vessels/vessel-s/vessel.yaml'
@@ -6,6 +6,10 @@ const sister = 'vessels/vessel-t/vessel.yaml'
 const cargoes = 'tables/cargoes.csv'
 const friction = 'tables/friction.csv'
 const hubPlates = '  - {part: hub-plates, quantity: 8, location: pump store}\n'
+
+function addedThread(row: string): Change {
+  return (content) => content.write('tables/threads.csv', `${content.read('tables/threads.csv')}${row}\n`)
+}
 
 /** A second pump in the same tank, like the first in all but its serial numbers. */
 function secondPump(motor: string): string {
@@ -49,21 +53,20 @@ const withRing = replaced(
   'parts:\n  - {id: flange-ring, title: O-ring of the flange, class: consumable, size: 160 x 5.33 mm, rubber: FKM}\n',
 )
 
-/** Faults that reach an office with the papers of a ship: each is planted and found, and its clean twin is left alone. */
-export const plantedCases: readonly RuleCase[] = [
+/** Faults that reach an office with the papers of a ship. */
+export const vesselFaults: readonly RuleCase[] = [
   {
-    rule: 'no-dry-torque',
-    what: 'planted: a joint whose friction nobody stated',
-    accepted: replaced(friction, 'thread and head with assembly paste', 'assembly paste on thread and head'),
-    rejected: replaced(design, '    lubrication: assembly-paste\n', ''),
-    at: [design, 'id: hub-bolts'],
-    reason:
-      'Unexpected joint `hub-bolts` without a lubrication state, expected `lubrication:` with the id of a row of tables/friction.csv',
-    mend: 'Say how threads and head are lubricated: the torque for a dry bolt breaks a lubricated one',
+    rule: 'no-wrong-shape',
+    what: 'a friction value that is missing in its table',
+    accepted: replaced(friction, 'B,0.10,0.10', 'B,0.10,0.11'),
+    rejected: replaced(friction, 'B,0.10,0.10', 'B,0.10,'),
+    at: [friction, ',vdi-2230'],
+    reason: 'Unexpected blank in column `head-friction`, expected a value',
+    mend: 'Fill the cell, or take the row out',
   },
   {
     rule: 'no-second-serial',
-    what: 'planted: one motor in two pumps',
+    what: 'one motor in two pumps',
     accepted: replaced(vessel, 'tools-aboard:', secondPump('M-2')),
     rejected: replaced(vessel, 'tools-aboard:', secondPump('M-1')),
     at: [vessel, '"M-1"'],
@@ -74,7 +77,7 @@ export const plantedCases: readonly RuleCase[] = [
   },
   {
     rule: 'no-second-serial',
-    what: 'planted: one sleeve in the pumps of two vessels',
+    what: 'one sleeve in the pumps of two vessels',
     accepted: sisterVessel('C-2'),
     rejected: sisterVessel('C-1'),
     at: [sister, '"C-1"'],
@@ -85,7 +88,7 @@ export const plantedCases: readonly RuleCase[] = [
   },
   {
     rule: 'no-bad-quantity',
-    what: 'planted: a pressure in psi where bar is meant',
+    what: 'a pressure in psi where bar is meant',
     accepted: replaced(vessel, 'return-pressure: 6 bar(g)', 'return-pressure: 5 bar(g)'),
     rejected: replaced(vessel, 'return-pressure: 6 bar(g)', 'return-pressure: 6 psi'),
     at: [vessel, '6 psi'],
@@ -95,7 +98,7 @@ export const plantedCases: readonly RuleCase[] = [
   },
   {
     rule: 'no-broken-stack',
-    what: 'planted: sections that make 40 mm less than the stack',
+    what: 'sections that make 40 mm less than the stack',
     accepted: replaced(vessel, 'stack-length: 9.2 m\n', sections([1, '2.000'], [2, '7.200'])),
     rejected: replaced(vessel, 'stack-length: 9.2 m\n', sections([1, '2.000'], [2, '7.160'])),
     at: [vessel, '9.2 m'],
@@ -106,7 +109,7 @@ export const plantedCases: readonly RuleCase[] = [
   },
   {
     rule: 'no-broken-stack',
-    what: 'planted: a section of the stack that is missing in the list',
+    what: 'a section of the stack that is missing in the list',
     accepted: replaced(vessel, 'stack-length: 9.2 m\n', sections([1, '2.000'], [2, '2.000'], [3, '5.200'])),
     rejected: replaced(vessel, 'stack-length: 9.2 m\n', sections([1, '2.000'], [3, '5.200'])),
     at: [vessel, '{number: 3'],
@@ -115,7 +118,7 @@ export const plantedCases: readonly RuleCase[] = [
   },
   {
     rule: 'no-aged-rubber',
-    what: 'planted: O-rings whose first storage period is over',
+    what: 'O-rings whose first storage period is over',
     accepted: all(withRing, replaced(vessel, hubPlates, ring('2009-05-14'))),
     rejected: all(withRing, replaced(vessel, hubPlates, ring('2009-05-13'))),
     at: [vessel, '{part: flange-ring'],
@@ -125,17 +128,31 @@ export const plantedCases: readonly RuleCase[] = [
     see: ['parts.yaml', '{id: flange-ring'],
   },
   {
+    rule: 'no-wrong-shape',
+    what: 'a ring of a rubber that there is not',
+    accepted: all(withRing, replaced('parts.yaml', 'rubber: FKM', 'rubber: NBR')),
+    rejected: all(withRing, replaced('parts.yaml', 'rubber: FKM', 'rubber: FMK')),
+    at: ['parts.yaml', 'FMK'],
+    reason: 'Unexpected `FMK`, expected a word such as `FKM`',
+    mend: 'Write one of AU, BR, EU, IR, NR, SBR, BIIR, CIIR, CR, HNBR, IIR, NBR, XNBR, EPDM, EPM, FKM, FVMQ, VMQ',
+  },
+  {
     rule: 'no-undefined-reference',
-    what: 'planted: a cargo of which nobody has stated anything',
-    accepted: replaced(vessel, 'cargoes: [gas-oil]', 'cargoes: [ gas-oil ]'),
-    rejected: replaced(vessel, 'cargoes: [gas-oil]', 'cargoes: [gas-oil, gas-oill]'),
-    at: [vessel, 'gas-oill'],
-    reason: 'Unexpected `gas-oill`, expected the id of a row of tables/cargoes.csv such as `gas-oil`',
+    what: 'a cargo of which nobody has stated anything',
+    accepted: all(replaced(vessel, 'cargoes: [gas-oil]', 'cargoes: [gas-oil, gas-oils]'), (content) =>
+      content.write(
+        cargoes,
+        `${content.read(cargoes)}gas-oils,Gas oils,850,yes,no,no,nitrogen,WARNING,gloves\n`,
+      ),
+    ),
+    rejected: replaced(vessel, 'cargoes: [gas-oil]', 'cargoes: [gas-oil, gas-oils]'),
+    at: [vessel, 'gas-oils'],
+    reason: 'Unexpected `gas-oils`, expected the id of a row of tables/cargoes.csv such as `gas-oil`',
     mend: 'Write the id of a row of tables/cargoes.csv that exists, or add it',
   },
   {
     rule: 'no-wrong-shape',
-    what: 'planted: a cargo of a word of danger that there is not',
+    what: 'a cargo of a word of danger that there is not',
     accepted: replaced(cargoes, 'WARNING', 'DANGER'),
     rejected: replaced(cargoes, 'WARNING', 'WARNIGN'),
     at: [cargoes, 'WARNIGN'],
@@ -144,7 +161,7 @@ export const plantedCases: readonly RuleCase[] = [
   },
   {
     rule: 'no-unlisted-protection',
-    what: 'planted: a cargo that asks for a protection nobody has',
+    what: 'a cargo that asks for a protection nobody has',
     accepted: all(withProtections, replaced(cargoes, 'gloves and goggles', '"gloves, goggles"')),
     rejected: all(withProtections, replaced(cargoes, 'gloves and goggles', '"gloves, google"')),
     at: [cargoes, '"gloves, google"'],
@@ -153,7 +170,7 @@ export const plantedCases: readonly RuleCase[] = [
   },
   {
     rule: 'no-wrench-aboard',
-    what: 'planted: a torque out of the range of the wrench',
+    what: 'a torque out of the range of the wrench',
     accepted: replaced('tools.yaml', 'least: 5 N·m', 'least: 10 N·m'),
     rejected: replaced('tools.yaml', 'least: 5 N·m, most: 100 N·m', 'least: 70 N·m, most: 300 N·m'),
     at: ['procedures/ring-check.md', '::value{ref=hub-bolts.torque'],
@@ -164,7 +181,7 @@ export const plantedCases: readonly RuleCase[] = [
   },
   {
     rule: 'no-superseded-source',
-    what: 'planted: a mass from a superseded book',
+    what: 'a mass from a superseded book',
     accepted: replaced(design, 'value: 186 kg', 'value: 187 kg'),
     rejected: replaced(design, 'value: 186 kg', 'value: {value: 187 kg, status: as-built, source: old-data}'),
     at: ['sources.yaml', '{id: old-data'],
@@ -173,7 +190,7 @@ export const plantedCases: readonly RuleCase[] = [
   },
   {
     rule: 'no-contradicting-clearance',
-    what: 'planted: a drawing and a table of running clearances that contradict each other',
+    what: 'a drawing and a table of running clearances that contradict each other',
     accepted: replaced(design, 'minimum-new: 0.52 mm diametral', 'minimum-new: 0.51 mm diametral'),
     rejected: replaced(design, 'minimum-new: 0.52 mm diametral', 'minimum-new: 0.50 mm diametral'),
     at: [design, '0.50 mm diametral'],
@@ -184,7 +201,7 @@ export const plantedCases: readonly RuleCase[] = [
   },
   {
     rule: 'no-impossible-value',
-    what: 'planted: two rows of a table for one diameter',
+    what: 'two rows of a table for one diameter',
     accepted: replaced('tables/running-clearances.csv', '200,225,0.51', '200,230,0.51'),
     rejected: replaced('tables/running-clearances.csv', '200,225,0.51', '190,225,0.51'),
     at: ['tables/running-clearances.csv', '190,225'],
@@ -192,5 +209,15 @@ export const plantedCases: readonly RuleCase[] = [
       'Unexpected range from `190 mm` to `225 mm` with `0.51 mm diametral` that overlaps the one from `0 mm` to `200 mm` with `0.48 mm diametral`, expected each diameter in one row',
     mend: 'Read the source of the table again',
     see: ['tables/running-clearances.csv', '0,200,0.48'],
+  },
+  {
+    rule: 'no-duplicate-id',
+    what: 'two pitches for one thread',
+    accepted: addedThread('M14,14,2'),
+    rejected: addedThread('M12,12,1.5'),
+    at: ['tables/threads.csv', 'M12,12,1.5'],
+    reason: 'Unexpected second row `M12`, expected each row once',
+    mend: 'Keep the row that the source prints',
+    see: ['tables/threads.csv', 'M12,12,1.75'],
   },
 ]
