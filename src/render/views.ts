@@ -10,6 +10,7 @@ import type {
   HandbookPages,
   Page,
   PageState,
+  ProcedurePage,
   VesselHead,
 } from '../handbook-model/pages.ts'
 import {interfaceWords, spokenCode} from './words-en.ts'
@@ -38,6 +39,9 @@ export interface PageView {
   readonly smallPlan: string
   readonly largePlan: string
   readonly units: readonly UnitView[]
+  /** Tools and parts of a procedure in rows that fit a sheet each. */
+  readonly toolRows: readonly ProcedurePage['tools'][]
+  readonly partRows: readonly ProcedurePage['parts'][]
 }
 
 /** What never splits over sheets: a heading with its cautions, or one step or hold point. */
@@ -77,7 +81,18 @@ export function pageView(page: Page, handbook: HandbookPages, state: PageState):
     smallPlan: tank ? tankPlan({tanks, marked: tank.id, name: 'small-plan', small: true}).svg : '',
     largePlan: page.kind === 'start' ? tankPlan({tanks, name: 'plan', small: false}).svg : '',
     units: page.kind === 'procedure' ? page.sections.flatMap(unitsOf) : [],
+    toolRows: page.kind === 'procedure' ? rowsOf(page.tools) : [],
+    partRows: page.kind === 'procedure' ? rowsOf(page.parts) : [],
   }
+}
+
+/** Lines of a list that go to a sheet together when the whole list outgrows one. */
+const linesInRow = 14
+
+function rowsOf<Line>(lines: readonly Line[]): readonly (readonly Line[])[] {
+  return Array.from({length: Math.ceil(lines.length / linesInRow)}, (_, row) =>
+    lines.slice(row * linesInRow, (row + 1) * linesInRow),
+  )
 }
 
 /** Parts that stay with the instruction of their step; further ones may go over to the next sheet. A step under many cautions keeps none. */
