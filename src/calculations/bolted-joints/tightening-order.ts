@@ -59,6 +59,6 @@ function spreadOrder(places: number): readonly number[] {
 }
 
 function starOrder(places: number): readonly number[] {
-  const step = Math.max(1, (places - 1) / 2)
+  const step = (places - 1) / 2
   return Array.from({length: places}, (_, index) => (index * step) % places)
 }

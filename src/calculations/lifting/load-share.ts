@@ -96,16 +96,21 @@ function slopeOf(spread: readonly Point[], centre: Point): Point {
 function slopeAlongLine(spread: readonly Point[], centre: Point, size: number): Point {
   const end = spread.reduce((far, one) => (lengthOf(one) > lengthOf(far) ? one : far), {x: 0, y: 0})
   const reach = lengthOf(end)
-  const line = reach > 0 ? {x: end.x / reach, y: end.y / reach} : {x: 1, y: 0}
+  if (reach === 0) {
+    refuseBeside(lengthOf(centre), reach)
+    return {x: 0, y: 0}
+  }
+  const line = {x: end.x / reach, y: end.y / reach}
+  refuseBeside(Math.abs(centre.y * line.x - centre.x * line.y), reach)
   const along = centre.x * line.x + centre.y * line.y
-  const beside = centre.y * line.x - centre.x * line.y
-  const offLine = reach > 0 ? Math.abs(beside) : lengthOf(centre)
-  if (offLine > 1e-9 + 1e-6 * reach)
+  return {x: (along / size) * line.x, y: (along / size) * line.y}
+}
+
+function refuseBeside(distance: number, reach: number): void {
+  if (distance > 1e-9 + 1e-6 * reach)
     throw new RangeError(
       'Unexpected centre of mass beside the line of the supports, expected it on their line',
     )
-  if (reach === 0) return {x: 0, y: 0}
-  return {x: (along / size) * line.x, y: (along / size) * line.y}
 }
 
 function lengthOf(one: Point): number {

@@ -43,7 +43,7 @@ export function drumCount(input: {
   refuseUnlessAboveZero('volume', input.volume, 'l')
   refuseUnlessAboveZero('drum', input.drum, 'l')
   const fills = input.volume.si / input.drum.si
-  const drums = Math.max(1, Math.ceil(fills * (1 - noise)))
+  const drums = Math.ceil(fills * (1 - noise))
   return {
     fills: quantityOf('ratio', fills),
     drums: quantityOf('count', drums),

@@ -27,7 +27,7 @@ export function splitAtRenewals(
   readings: readonly PhasedWearReading[],
   renewals: readonly Quantity<'time'>[],
 ): readonly (readonly WearReading[])[] {
-  const ends = renewals.map((one) => one.si).sort((one, other) => one - other)
+  const ends = renewals.map((one) => one.si)
   const inOrder = [...readings].sort(
     (one, other) => one.hours.si - other.hours.si || turnOf(one) - turnOf(other),
   )
