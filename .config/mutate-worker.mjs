@@ -1,8 +1,11 @@
 // Runs bundled tests once for each mutant that it is sent and tells which test noticed it, if one did.
 
 import {readFileSync} from 'node:fs'
+import {parentPort, workerData} from 'node:worker_threads'
 import fc from 'fast-check'
 import * as vitest from './mutate-vitest.mjs'
+
+const {takeTests} = vitest
 
 // The same inputs in every run, and no search for a smaller one: a mutant is noticed or not.
 fc.configureGlobal({seed: 20_310_214, endOnFailure: true})
@@ -22,7 +25,7 @@ async function bundleOf(path) {
         (_, names, name) => `const ${named(names)} = others["${name}"];`,
       )
       .replace(/^export \{[^}]*\};?$/gmu, '')
-    files.set(path, new AsyncFunction('others', '__mutant', text))
+    files.set(path, new AsyncFunction('others', '__mutant', '__turn', text))
   }
   return files.get(path)
 }
@@ -40,33 +43,58 @@ function named(names) {
   return `{${[...(whole.trim() === '' ? [] : [`default: ${whole.trim()}`]), ...list].join(', ')}}`
 }
 
-/** Name of the test that fails, or undefined when all pass. */
-async function firstFailure(path, mutant) {
-  const run = await bundleOf(path)
-  vitest.takeTests()
-  try {
-    await run(others, mutant)
-  } catch (error) {
-    return `loading: ${error.message}`
-  }
-  for (const {name, body} of vitest.takeTests()) {
-    try {
-      await body()
-    } catch (error) {
-      return `${name}: ${String(error.message).split('\n', 1)[0]}`
+/** How many turns of all loops each step may take at most: by bundle, loading it and then its tests. */
+const mostTurns = workerData ?? {}
+
+/** The test that fails, if one does; else the turns that all loops took, as they are counted in `mostTurns`. */
+async function runTests({mutant, bundles}) {
+  const taken = {}
+  for (const path of bundles) {
+    const turns = []
+    taken[path] = turns
+    const step = async (what, body) => {
+      const most = mostTurns[path]?.[turns.length] ?? Number.POSITIVE_INFINITY
+      let count = 0
+      const turn = () => {
+        count += 1
+        if (count > most) throw new Error('Unexpected loop without end')
+      }
+      const failure = await failureOf(() => body(turn))
+      turns.push(count)
+      // A test that expects an error takes the one above for it.
+      if (count > most) return `${what}: it does not end`
+      return failure === undefined ? undefined : `${what}: ${failure}`
     }
+    let turnNow = () => undefined
+    const run = await bundleOf(path)
+    takeTests()
+    let noticed = await step('loading', (turn) => {
+      turnNow = turn
+      return run(others, mutant, () => turnNow())
+    })
+    for (const {name, body} of takeTests()) {
+      if (noticed !== undefined) break
+      noticed = await step(name, (turn) => {
+        turnNow = turn
+        return body()
+      })
+    }
+    if (noticed !== undefined) return {noticed}
   }
-  return undefined
+  return {turns: taken}
 }
 
-process.on('message', async ({mutant, bundles}) => {
-  for (const path of bundles) {
-    const noticed = await firstFailure(path, mutant)
-    if (noticed !== undefined) {
-      process.send({mutant, noticed})
-      return
-    }
+/** First line of the error of a test that fails. */
+async function failureOf(body) {
+  try {
+    await body()
+    return undefined
+  } catch (error) {
+    return String(error?.message).split('\n', 1)[0]
   }
-  process.send({mutant})
+}
+
+parentPort.on('message', async (job) => {
+  parentPort.postMessage(await runTests(job))
 })
-process.send({ready: true})
+parentPort.postMessage('ready')

@@ -3,10 +3,10 @@
 //   node .config/mutate.mjs             all families of src/calculations; fails below 95 % and where a change that nobody notices is not explained
 //   node .config/mutate.mjs FAMILY …    those named; prints what nobody noticed
 
-import {fork} from 'node:child_process'
 import {mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync} from 'node:fs'
 import {join, relative} from 'node:path'
 import {fileURLToPath} from 'node:url'
+import {Worker} from 'node:worker_threads'
 import {build} from 'esbuild'
 import {mutantsOf, withAllMutants} from './mutants.mjs'
 import {explained} from './mutants-explained.mjs'
@@ -18,11 +18,14 @@ const tests = join(root, 'tests', 'calculations')
 /** Percent of all changes that the tests notice at least. */
 const leastShare = 95
 
-/** Processes at a time. */
+/** Threads at a time. */
 const workers = 2
 
-/** A mutant that takes so many times as long as no mutant, and at least five seconds, is noticed: it does not end. */
+/** A test whose loops turn so many times as often as without a mutant, and ten thousand times more, notices it: it does not end. */
 const patience = 20
+
+/** Milliseconds after which a mutant counts as endless without a loop. */
+const longest = 120_000
 
 /** Files beside the families, tested by whatever uses them. */
 export const common = 'common'
@@ -45,7 +48,7 @@ export async function mutateFamily(family) {
   for (const path of files) {
     const source = readFileSync(path, 'utf8')
     const own = mutantsOf(source)
-    instrumented.set(path, withAllMutants(source, own, mutants.length + 1))
+    instrumented.set(path, withAllMutants(source, mutants.length + 1))
     for (const one of own) mutants.push({path, source, ...one})
   }
   mkdirSync(join(root, '.build'), {recursive: true})
@@ -122,53 +125,60 @@ async function runAll(mutants, bundles) {
     mutant: index + 1,
     bundles: bundles.filter((one) => one.holds(path)).map((one) => one.outfile),
   }))
-  const all = {mutant: 0, bundles: bundles.map((one) => one.outfile)}
-  const started = performance.now()
-  await drain([all], noticed, 120_000)
-  if (noticed.has(0)) throw new Error(`Unexpected failure without a mutant: ${noticed.get(0)}`)
-  const limit = Math.max(5000, (performance.now() - started) * patience)
-  const queue = [...jobs]
-  await Promise.all(Array.from({length: workers}, () => drain(queue, noticed, limit)))
+  const mostTurns = await turnsAllowed(bundles.map((one) => one.outfile))
+  await Promise.all(Array.from({length: workers}, () => drain(jobs, noticed, mostTurns)))
   return noticed
 }
 
-/** Takes jobs off a queue and has a process do them; a process that takes too long is ended and followed by another. */
-async function drain(queue, noticed, limit) {
-  let worker = startWorker()
-  await worker.next()
-  for (let job = queue.shift(); job; job = queue.shift()) {
-    worker.process.send(job)
-    const answer = await Promise.race([worker.next(), late(limit)])
-    if (answer === 'late' || answer === 'ended') {
-      noticed.set(job.mutant, answer === 'late' ? 'it does not end' : 'the process ended')
-      worker.process.kill('SIGKILL')
-      worker = startWorker()
-      await worker.next()
-    } else if (answer.noticed !== undefined) noticed.set(job.mutant, answer.noticed)
+/** How often the loops of each test may turn; while nothing is changed, every test has to pass. */
+async function turnsAllowed(bundles) {
+  const worker = await startWorker()
+  const {noticed, turns} = await worker.run({mutant: 0, bundles})
+  await worker.end()
+  if (noticed !== undefined) throw new Error(`Unexpected failure without a mutant: ${noticed}`)
+  for (const [path, counts] of Object.entries(turns)) {
+    if (counts.length < 2) throw new Error('Unexpected file without a test, expected at least one')
+    turns[path] = counts.map((count) => count * patience + 10_000)
   }
-  worker.process.kill('SIGKILL')
+  return turns
 }
 
-function late(limit) {
-  return new Promise((resolve) => {
-    setTimeout(() => resolve('late'), limit).unref()
-  })
+/** Takes jobs off a queue and has a thread do them; a thread that ends is followed by another. */
+async function drain(queue, noticed, mostTurns) {
+  let worker = await startWorker(mostTurns)
+  for (let job = queue.shift(); job; job = queue.shift()) {
+    const answer = await worker.run(job)
+    if (answer.noticed !== undefined) noticed.set(job.mutant, answer.noticed)
+    if (!answer.ended) continue
+    await worker.end()
+    worker = await startWorker(mostTurns)
+  }
+  await worker.end()
 }
 
-function startWorker() {
-  const worker = fork(join(root, '.config', 'mutate-worker.mjs'), {
-    stdio: ['ignore', 'ignore', 'inherit', 'ipc'],
+async function startWorker(mostTurns) {
+  const thread = new Worker(new URL('mutate-worker.mjs', import.meta.url), {
+    workerData: mostTurns,
+    resourceLimits: {maxOldGenerationSizeMb: 1024},
   })
   const next = () =>
     new Promise((resolve) => {
-      const end = () => resolve('ended')
-      worker.once('message', (message) => {
-        worker.off('exit', end)
-        resolve(message)
-      })
-      worker.once('exit', end)
+      const done = (answer) => {
+        clearTimeout(timer)
+        for (const name of ['message', 'error', 'exit']) thread.removeAllListeners(name)
+        resolve(answer)
+      }
+      const timer = setTimeout(() => done({noticed: 'it does not end', ended: true}), longest)
+      thread.once('message', done)
+      thread.once('error', (error) => done({noticed: `the thread ended: ${error.message}`, ended: true}))
+      thread.once('exit', () => done({noticed: 'the thread ended', ended: true}))
     })
-  return {process: worker, next}
+  await next()
+  const run = (job) => {
+    thread.postMessage(job)
+    return next()
+  }
+  return {run, end: () => thread.terminate()}
 }
 
 function told({path, source, start, end, text}, noticed) {
@@ -188,9 +198,10 @@ function shortened(text) {
   return text.replaceAll(/\s+/gu, ' ').trim()
 }
 
-/** How a survivor is written, in the list of those that are explained too. */
-export function survivorLine({path, original, becomes}) {
-  return `${path}: \`${original}\` becomes \`${becomes}\``
+/** How a survivor is written, in the list of those that are explained too; what is short with the line that it stands in. */
+export function survivorLine({path, was, original, becomes}) {
+  const inLine = original.length < 25 ? ` in \`${was}\`` : ''
+  return `${path}: \`${original}\`${inLine} becomes \`${becomes}\``
 }
 
 /** Survivors that nobody explained, and explained ones that were noticed or are gone. */
@@ -229,6 +240,7 @@ if (process.argv[1] === fileURLToPath(import.meta.url)) {
     const {unknown, idle} = unexplained(lines)
     for (const line of unknown) process.stdout.write(`not noticed and not explained: ${line}\n`)
     for (const line of idle) process.stdout.write(`explained, but noticed or gone: ${line}\n`)
+    if (share < leastShare) process.stdout.write(`noticed are fewer than ${leastShare} %\n`)
     if (share < leastShare || unknown.length + idle.length > 0) process.exitCode = 1
   }
 }
