@@ -87,7 +87,7 @@ export function pageView(page: Page, handbook: HandbookPages, state: PageState):
 }
 
 /** Lines of a list that go to a sheet together when the whole list outgrows one. */
-const linesInRow = 14
+const linesInRow = 6
 
 function rowsOf<Line>(lines: readonly Line[]): readonly (readonly Line[])[] {
   return Array.from({length: Math.ceil(lines.length / linesInRow)}, (_, row) =>
