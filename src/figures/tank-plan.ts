@@ -33,9 +33,14 @@ export function tankPlan(input: {
   readonly name: string
   readonly small: boolean
 }): TankPlan {
-  const cells = input.tanks
-    .map((tank) => cellOf(tank, tank.id === input.marked, input.name, input.small))
-    .join('')
+  const place = input.tanks.findIndex((tank) => tank.id === input.marked)
+  const cells = input.small
+    ? [
+        outlinesOf(input.tanks.slice(0, Math.max(0, place))),
+        cellsOf(input, (tank) => tank.id === input.marked),
+        outlinesOf(input.tanks.slice(place + 1)),
+      ].join('')
+    : cellsOf(input, () => true)
   const marked = input.tanks.find((tank) => tank.id === input.marked)
   const alternative = marked
     ? `Tank plan, bow to the left, port side below; tank ${marked.tag} is marked.`
@@ -51,12 +56,43 @@ export function tankPlan(input: {
   }
 }
 
+function cellsOf(input: Parameters<typeof tankPlan>[0], wanted: (tank: PlanShape) => boolean): string {
+  return input.tanks
+    .filter(wanted)
+    .map((tank) => cellOf(tank, tank.id === input.marked, input.name, input.small))
+    .join('')
+}
+
+/** Tanks without a word or a link, in one path, for the small plan stands on every page of a pump; the marked one keeps its turn. */
+function outlinesOf(tanks: readonly PlanShape[]): string {
+  if (tanks.length === 0) return ''
+  const boxes = tanks.map((tank) => {
+    const {x, y, w, h} = placeOf(tank)
+    return `M${round(x)} ${round(y)}h${round(w)}v${round(h)}h${round(-w)}z`
+  })
+  return `<path class="plan-tank" d="${boxes.join('')}"/>`
+}
+
+function placeOf(tank: PlanShape): {
+  readonly x: number
+  readonly y: number
+  readonly w: number
+  readonly h: number
+} {
+  return {
+    x: bow + (tank.left / 100) * width,
+    y: 12 + (tank.top / 100) * (breadth - 24),
+    w: ((tank.right - tank.left) / 100) * width,
+    h: ((tank.bottom - tank.top) / 100) * (breadth - 24),
+  }
+}
+
+function round(value: number): string {
+  return String(Math.round(value * 10) / 10)
+}
+
 function cellOf(tank: PlanShape, marked: boolean, name: string, small: boolean): string {
-  const x = bow + (tank.left / 100) * width
-  const y = 12 + (tank.top / 100) * (breadth - 24)
-  const w = ((tank.right - tank.left) / 100) * width
-  const h = ((tank.bottom - tank.top) / 100) * (breadth - 24)
-  const round = (value: number): string => String(Math.round(value * 10) / 10)
+  const {x, y, w, h} = placeOf(tank)
   const fill = marked ? ` style="fill:url(#${name}-hatch)"` : ''
   const box = `<rect class="plan-tank${marked ? ' plan-marked' : ''}" x="${round(x)}" y="${round(y)}" width="${round(w)}" height="${round(h)}"${fill}/>`
   const words = tank.tag.split(' ')

@@ -56,6 +56,12 @@ describe('the small plan', () => {
     expect(svg).toContain('<pattern id="small-plan-hatch"')
   })
 
+  test('draws the other tanks in a path before the marked one and a path behind it, each in its own place', () => {
+    expect([...svg.matchAll(/<path class="plan-tank" d="([^"]*)"|<rect /gu)].map(([, path]) => path)).toEqual(
+      ['M190 120h100v108h-100z', undefined, 'M890 12h100v108h-100z'],
+    )
+  })
+
   test('names the marked tank alone and leads nowhere', () => {
     expect(svg.replace(/<[^>]*>/gu, '')).toBe('4S')
     expect(alternative).toBe('Tank plan, bow to the left, port side below; tank 4S is marked.')
