@@ -125,10 +125,12 @@ function figureText({figure, condition}: PrintedFigure): string {
   return condition === undefined ? figure : `${figure} (${condition})`
 }
 
-function textsOf({content, values, ledgers}: CheckedContent): ReadonlyMap<string, string> {
+function textsOf({content, values, ledgers, ledgerTexts}: CheckedContent): ReadonlyMap<string, string> {
   if (!content || !values) return new Map()
   return new Map(
-    vesselsOf(content).flatMap((vessel) => [...stateVessel(content, values, vessel, ledgers).technicalTexts]),
+    vesselsOf(content).flatMap((vessel) => [
+      ...stateVessel(content, values, vessel, ledgers, false, ledgerTexts).technicalTexts,
+    ]),
   )
 }
 

@@ -66,7 +66,7 @@ export async function runIssue(
   const refusal = refusalOf(words, options, content, earlier)
   if (refusal !== undefined) return {exitStatus: 2, out: '', err: `${refusal}\n`}
   options.progress(`compiling ${vessel}`)
-  const draft = stateVessel(content, values, vessel, ledgers)
+  const draft = stateVessel(content, values, vessel, ledgers, false, ledgerTexts)
   const program = await programFiles()
   const made = new Set(draft.pages.pages.flatMap((page) => [...page.head.madeFrom]))
   refuseUnapproved(made, hashes, content.approvals, files)
@@ -98,8 +98,12 @@ export async function runIssue(
   if (stopsTheBuild(files)) return failed()
   const open: Ledger = {version: 1, ...facts, manifestHash: '0'.repeat(64), pages}
   options.progress(`rendering ${vessel}`)
+  const texts = new Map([
+    ...ledgerTexts,
+    ...[...draft.technicalTexts.values()].map((text): [string, string] => [technicalHash(text), text]),
+  ])
   const rendered = renderHandbook({
-    ...stateVessel(content, values, vessel, new Map([[vessel, open]])),
+    ...stateVessel(content, values, vessel, new Map([[vessel, open]]), false, texts),
     ...program,
   })
   checkFiles(vessel, rendered, files)

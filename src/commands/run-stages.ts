@@ -10,9 +10,11 @@ import type {HandbookPages, PageState} from '../handbook-model/pages.ts'
 import {sourceHashes} from '../issues/approval-state.ts'
 import {type Ledger, newestLedger} from '../issues/ledger.ts'
 import {pageState} from '../issues/page-state.ts'
-import {type ContentFiles, stopsTheBuild} from '../messages/add-message.ts'
+import {pageUpdate, textsBehind} from '../issues/page-update.ts'
+import {addMessage, type ContentFiles, stopsTheBuild} from '../messages/add-message.ts'
 import {readSources} from '../read/read-sources.ts'
-import {technicalText} from '../technical-text/technical-text.ts'
+import {technicalHash} from '../technical-text/technical-hash.ts'
+import {technicalLines, technicalText} from '../technical-text/technical-text.ts'
 
 /** Content and values of one run; undefined content when a message stops the build. */
 export interface CheckedContent {
@@ -47,6 +49,8 @@ export async function checkAndCompute(contentFolder: string, asOf?: string): Pro
       return ledger ? [[vessel, ledger]] : []
     }),
   )
+  const ledgerTexts = textsByHash(sources.ledgers)
+  for (const ledger of ledgers.values()) refuseLostTexts(ledger, ledgerTexts, files)
   const issued = [...ledgers.values()].map(({date}) => date).reduce(laterDay, undefined)
   const compared = comparisonDate(asOf, laterDay(newestDay(sources), issued))
   if (content) noAgedRubber(content, compared?.day, files)
@@ -56,7 +60,7 @@ export async function checkAndCompute(contentFolder: string, asOf?: string): Pro
     content: sound ? content : undefined,
     values: sound ? values : undefined,
     hashes,
-    ledgerTexts: textsByHash(sources.ledgers),
+    ledgerTexts,
     ledgers,
     asOf: compared,
   }
@@ -69,6 +73,21 @@ function textsByHash(ledgerFiles: ReadonlyMap<string, string>): ReadonlyMap<stri
       return hash === undefined ? [] : [[hash, text]]
     }),
   )
+}
+
+/** Tells every text that is not there as it was written, of those from which changes of issued pages are told. */
+function refuseLostTexts(ledger: Ledger, texts: ReadonlyMap<string, string>, files: ContentFiles): void {
+  for (const hash of new Set(textsBehind(ledger))) {
+    const text = texts.get(hash)
+    if (text !== undefined && technicalHash(text) === hash) continue
+    addMessage(
+      files,
+      {path: `issues/${ledger.vessel}/texts/${hash}.txt`, line: 1, column: 1},
+      'no-lost-text',
+      `Unexpected ${text === undefined ? 'gap' : 'change'} at a text of issue \`${ledger.issue}\` of \`${ledger.vessel}\`, expected the file as the tool wrote it`,
+      {note: 'Take the texts again from the commit of the issue'},
+    )
+  }
 }
 
 function comparisonDate(named: string | undefined, newest: string | undefined): ComparisonDate | undefined {
@@ -84,19 +103,34 @@ export interface StatedPages {
   readonly issue: {readonly number: string; readonly date: string} | undefined
 }
 
-/** Compiles one vessel and holds each page against the newest ledger. */
+/**
+ * Compiles one vessel and holds each page against the newest ledger.
+ *
+ * @param texts
+ *   Technical texts of issues by their hash, from which the changes of issued pages are told.
+ */
 export function stateVessel(
   content: Content,
   values: ComputedValues,
   vessel: string,
   ledgers: ReadonlyMap<string, Ledger>,
   withPlaces = false,
+  texts: ReadonlyMap<string, string> = new Map(),
 ): StatedPages {
   const pages = compilePages(content, values, vessel, withPlaces)
   const ledger = ledgers.get(vessel)
   const technicalTexts = new Map(
     pages.pages.map((page) => [page.head.id, technicalText(page, pages.vessel.name)]),
   )
-  const states = new Map([...technicalTexts].map(([id, text]) => [id, pageState(id, text, ledger)]))
+  const states = new Map(
+    pages.pages.map((page): [string, PageState] => {
+      const {id} = page.head
+      const lines = technicalLines(page, pages.vessel.name)
+      return [
+        id,
+        pageState(id, technicalTexts.get(id) ?? '', ledger, (entry) => pageUpdate(lines, entry, texts)),
+      ]
+    }),
+  )
   return {pages, technicalTexts, states, issue: ledger && {number: ledger.issue, date: ledger.date}}
 }

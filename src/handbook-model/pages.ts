@@ -1,4 +1,5 @@
 import type {SignalWord} from './office-content.ts'
+import type {PageUpdate} from './page-update.ts'
 import type {ReadingPhase} from './procedure.ts'
 
 /** Product of `compile`: all pages of one vessel as plain data. Strings are ready to print; nothing is HTML yet. */
@@ -578,4 +579,6 @@ export type PageState =
       readonly suffix: string
       readonly date: string
       readonly checkCode: string
+      /** Set where the page had an earlier revision. */
+      readonly update?: PageUpdate
     }

@@ -1,5 +1,6 @@
 import {contractVersion} from '../browser-contract/page-contract.ts'
 import {tankPlan} from '../figures/tank-plan.ts'
+import type {PageUpdate} from '../handbook-model/page-update.ts'
 import type {
   BoundCaution,
   BoundItem,
@@ -13,6 +14,7 @@ import type {
   ProcedurePage,
   VesselHead,
 } from '../handbook-model/pages.ts'
+import {withBars} from './bars.ts'
 import {interfaceWords, spokenCode} from './words-en.ts'
 
 /** State of a page in words. */
@@ -27,6 +29,10 @@ export interface StateView {
 /** What every template can reach as `@root`. */
 export interface PageView {
   readonly page: Page
+  /** Blocks without an id of their own that changed with this revision. */
+  readonly blocks: Readonly<Record<string, true>>
+  /** Why this revision is there, where it is not the first. */
+  readonly update: UpdateView | undefined
   readonly vessel: VesselHead
   readonly state: StateView
   readonly words: typeof interfaceWords
@@ -44,9 +50,19 @@ export interface PageView {
   readonly partRows: readonly ProcedurePage['parts'][]
 }
 
+/** Reason for update in words. */
+export interface UpdateView {
+  readonly head: string
+  readonly reasons: readonly string[]
+  /** What the bars mean; blank where none can be told. */
+  readonly bars: string
+  /** What was deleted and where, one line each. */
+  readonly removed: readonly string[]
+}
+
 /** What never splits over sheets: a heading with its cautions, or one step or hold point. */
 export interface UnitView {
-  readonly heading?: {readonly id: string; readonly title: string}
+  readonly heading?: {readonly id: string; readonly title: string; readonly bar?: true}
   readonly intro?: readonly BoundText[]
   readonly cautions?: readonly BoundCaution[]
   /** True for the first caution of a section, which says that they hold for all of it. */
@@ -54,12 +70,14 @@ export interface UnitView {
   readonly item?: BoundItem
   /** True when the step's further parts follow in units of their own. */
   readonly goesOn?: boolean
-  readonly more?: {readonly number: number; readonly parts: readonly BoundPart[]}
+  readonly more?: {readonly number: number; readonly parts: readonly BoundPart[]; readonly bar?: true}
 }
 
 /** Makes a page ready for its template; only strings, lists and links are left. */
-export function pageView(page: Page, handbook: HandbookPages, state: PageState): PageView {
+export function pageView(plain: Page, handbook: HandbookPages, state: PageState): PageView {
   const {vessel} = handbook
+  const update = state.kind === 'issued' ? state.update : undefined
+  const {page, blocks} = withBars(plain, update)
   const {head} = page
   const base = '../'.repeat(head.path.split('/').length - 1)
   const tanks = vessel.tanks.map(({position, ...tank}) => ({
@@ -69,6 +87,8 @@ export function pageView(page: Page, handbook: HandbookPages, state: PageState):
   const tank = head.position ? vessel.tanks.find((one) => one.position?.id === head.position?.id) : undefined
   return {
     page,
+    blocks,
+    update: update && updateView(update, stateView(state).revision),
     vessel,
     state: stateView(state),
     words: interfaceWords,
@@ -104,7 +124,7 @@ function partsWithInstruction(item: BoundStep): number {
 const partsInNext = 2
 
 function unitsOf(section: BoundSection): readonly UnitView[] {
-  const heading = {id: section.id, title: section.title}
+  const heading = {id: section.id, title: section.title, ...barOf(section)}
   const items = section.items.flatMap(unitsOfItem)
   const [firstCaution, ...cautions] = section.cautions
   if (firstCaution || section.intro.length > 0) {
@@ -126,9 +146,31 @@ function unitsOfItem(item: BoundItem): readonly UnitView[] {
   if (item.kind === 'hold' || item.parts.length <= kept) return [{item}]
   const units: UnitView[] = [{item: {...item, parts: item.parts.slice(0, kept)}, goesOn: true}]
   for (let index = kept; index < item.parts.length; index += partsInNext) {
-    units.push({more: {number: item.number, parts: item.parts.slice(index, index + partsInNext)}})
+    units.push({
+      more: {number: item.number, parts: item.parts.slice(index, index + partsInNext), ...barOf(item)},
+    })
   }
   return units
+}
+
+/** The mark that `withBars` set on a block. */
+function barOf(block: object): {readonly bar?: true} {
+  return 'bar' in block ? {bar: true} : {}
+}
+
+function updateView({reasons, compared, removed}: PageUpdate, revision: string): UpdateView {
+  return {
+    head: interfaceWords.update.head(revision),
+    reasons,
+    bars: compared ? interfaceWords.update.bars : '',
+    removed: removed.map(({what, id, afterStep}) =>
+      interfaceWords.update.removed(
+        interfaceWords.removedKinds[what],
+        id.replace(/^caution-|^.*--/u, ''),
+        afterStep,
+      ),
+    ),
+  }
 }
 
 function stateView(state: PageState): StateView {

@@ -20,6 +20,24 @@ export const interfaceWords = {
   },
   footer:
     'Supports trained people; replaces no permit, class, flag, port or local rule. The stricter rule wins.',
+  update: {
+    head: (revision: string): string => `Reason for update, revision ${revision}`,
+    bars: 'A bar in the outside margin stands beside each block that changed or is new.',
+    removed: (what: string, id: string, afterStep: string): string =>
+      `Deleted: ${what} \`${id}\`${afterStep === '' ? '' : `, stood after step ${afterStep}`}`,
+  },
+  removedKinds: {
+    step: 'step',
+    hold: 'hold point',
+    caution: 'caution',
+    value: 'value',
+    limit: 'limit',
+    isolation: 'isolation point',
+    reading: 'reading',
+    tool: 'tool',
+    part: 'part',
+    line: 'lines of',
+  },
   cautionAgain: 'in full further up',
   wholeShip: 'whole ship',
   handBlank: 'sheet ____ of ____',

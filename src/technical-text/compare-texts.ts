@@ -8,6 +8,11 @@ export interface LineChange {
   readonly after?: string
 }
 
+/** A change with its place: the index of its line in the later text, or of the line before which it was taken out. */
+export interface PlacedChange extends LineChange {
+  readonly at: number
+}
+
 /** What became of a page between two sets of technical texts. */
 export type PageChange =
   | {readonly page: string; readonly kind: 'added' | 'removed'}
@@ -34,17 +39,24 @@ export function compareTextSets(
  * the first of each are one change: `61 N·m` became `70 N·m`.
  */
 export function compareTexts(before: string, after: string): readonly LineChange[] {
-  const changes: LineChange[] = []
+  return placedChanges(before, after).map(({at: _at, ...change}) => change)
+}
+
+/** The same lines, each with its place in the later text. */
+export function placedChanges(before: string, after: string): readonly PlacedChange[] {
+  const changes: PlacedChange[] = []
   let gone: readonly Line[] = []
+  let at = 0
   for (const part of diffArrays(linesOf(before), linesOf(after))) {
     const lines = part.value.map(lineOf)
     if (part.removed) gone = lines
     else {
-      changes.push(...(part.added ? paired(gone, lines) : paired(gone, [])))
+      changes.push(...paired(gone, part.added ? lines : [], at))
       gone = []
+      at += lines.length
     }
   }
-  return [...changes, ...paired(gone, [])]
+  return [...changes, ...paired(gone, [], at)]
 }
 
 interface Line {
@@ -53,14 +65,14 @@ interface Line {
   readonly text: string
 }
 
-function paired(gone: readonly Line[], come: readonly Line[]): readonly LineChange[] {
+function paired(gone: readonly Line[], come: readonly Line[], at: number): readonly PlacedChange[] {
   const left = [...gone]
-  const changed = come.map(({block, kind, text}): LineChange => {
+  const changed = come.map(({block, kind, text}, place): PlacedChange => {
     const index = left.findIndex((one) => one.block === block && one.kind === kind)
     const [old] = index === -1 ? [] : left.splice(index, 1)
-    return {block, kind, ...(old ? {before: old.text} : {}), after: text}
+    return {block, kind, ...(old ? {before: old.text} : {}), after: text, at: at + place}
   })
-  return [...left.map(({block, kind, text}) => ({block, kind, before: text})), ...changed]
+  return [...left.map(({block, kind, text}) => ({block, kind, before: text, at})), ...changed]
 }
 
 function linesOf(text: string): string[] {

@@ -40,11 +40,14 @@ export function procedureLines(page: ProcedurePage): readonly TechnicalLine[] {
 }
 
 function sectionLines(section: BoundSection): readonly TechnicalLine[] {
-  return [
+  const head = [
     {block: section.id, kind: 'section', text: section.title},
     ...section.intro.map((text) => ({block: section.id, kind: 'intro', text: wordsOf(text)})),
     ...section.cautions.flatMap((caution) => cautionLines(caution)),
-    ...section.items.flatMap(itemLines),
+  ]
+  return [
+    ...head.map((line) => ({...line, within: section.id})),
+    ...section.items.flatMap((item) => itemLines(item).map((line) => ({...line, within: item.id}))),
   ]
 }
 

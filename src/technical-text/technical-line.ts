@@ -3,4 +3,6 @@ export interface TechnicalLine {
   readonly block: string
   readonly kind: string
   readonly text: string
+  /** The section, step or hold point that it stands in; a value stands in several. It is no part of the text. */
+  readonly within?: string
 }

@@ -18,13 +18,17 @@ import type {TechnicalLine} from './technical-line.ts'
  * A value is its figure with its unit, then each further figure, then its condition.
  */
 export function technicalText(page: Page, vesselName: string): string {
-  const lines = [...identityLines(page.head, vesselName), ...bodyLines(page)]
-  return lines
-    .map((line) => ({...line, text: plainText(line.text)}))
-    .filter((line) => line.text !== '')
+  return technicalLines(page, vesselName)
     .map((line) => `${line.block}\t${line.kind}\t${line.text}\n`)
     .join('')
     .normalize('NFC')
+}
+
+/** The lines of that text, one for each, with the place on the page that each stands in. */
+export function technicalLines(page: Page, vesselName: string): readonly TechnicalLine[] {
+  return [...identityLines(page.head, vesselName), ...bodyLines(page)]
+    .map((line) => ({...line, text: plainText(line.text)}))
+    .filter((line) => line.text !== '')
 }
 
 function identityLines(head: PageHead, vesselName: string): readonly TechnicalLine[] {

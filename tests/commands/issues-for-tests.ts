@@ -9,6 +9,7 @@ import {type Disk, nodeDisk} from '../../src/publish/disk.ts'
 import {manifestLines} from '../../src/publish/manifest.ts'
 import {renderHandbook} from '../../src/render/render-handbook.ts'
 import {technicalHash} from '../../src/technical-text/technical-hash.ts'
+import {textsBelow} from '../publish/folders-for-tests.ts'
 import {countingDisk, type Moment, stoppingDisk, stopWords} from '../publish/stopping-disk.ts'
 import {templates} from '../render/templates-on-disk.ts'
 import {type ChangedContent, smallContent, withChangedContent} from './changed-content.ts'
@@ -69,12 +70,27 @@ export function declare(content: ChangedContent, file: string, rest: string): vo
   content.write('changes.yaml', `changes:\n  - {file: ${file}, hash: ${hash}, ${rest}}\n`)
 }
 
+/** Says of several files why they changed, as they read now: class, reason and reviewer of each. */
+export function declareAll(content: ChangedContent, rest: Readonly<Record<string, string>>): void {
+  const lines = Object.entries(rest).map(
+    ([file, words]) => `  - {file: ${file}, hash: ${technicalHash(content.read(file))}, ${words}}\n`,
+  )
+  content.write('changes.yaml', lines.length === 0 ? 'changes: []\n' : `changes:\n${lines.join('')}`)
+}
+
+/** Texts of the published files of the small vessel by path. */
+export function siteOf(content: ChangedContent): Readonly<Record<string, string>> {
+  return textsBelow(join(content.folder, '.site', 'vessel-s'))
+}
+
 /** Hash of the list of files that a build of the content gives. */
 export async function builtManifest(folder: string): Promise<string> {
-  const {content, values, ledgers} = await checkAndCompute(folder)
+  const {content, values, ledgers, ledgerTexts} = await checkAndCompute(folder)
   if (!content || !values) throw new Error('Unexpected errors in the content, expected none')
   return technicalHash(
-    manifestLines(renderHandbook({...stateVessel(content, values, 'vessel-s', ledgers), ...program})),
+    manifestLines(
+      renderHandbook({...stateVessel(content, values, 'vessel-s', ledgers, false, ledgerTexts), ...program}),
+    ),
   )
 }
 

@@ -2,6 +2,7 @@ import {join} from 'node:path'
 import {beforeAll, describe, expect, test} from 'vitest'
 import {runIssue} from '../../src/commands/issue.ts'
 import type {CommandOptions, Outcome} from '../../src/commands/outcome.ts'
+import {checkAndCompute} from '../../src/commands/run-stages.ts'
 import type {Ledger} from '../../src/issues/ledger.ts'
 import {nodeDisk} from '../../src/publish/disk.ts'
 import {technicalHash} from '../../src/technical-text/technical-hash.ts'
@@ -10,6 +11,7 @@ import {type ChangedContent, smallContent, withChangedContent} from './changed-c
 import {
   builtManifest,
   declare,
+  declareAll,
   issue,
   ledgerOf,
   optionsOf,
@@ -249,6 +251,29 @@ describe('an issue is refused', () => {
     }, smallContent)
     expect(outcome.err).toContain('expected it with --as-of')
   })
+})
+
+test('a text from which changes are told is missed, and one that was edited too', async () => {
+  await withChangedContent(async (content) => {
+    await sign(content, '2031-01-02')
+    await issue(content, '2031-01', '2031-01-10')
+    content.replace(procedure, 'lock it.', 'lock it up.')
+    declareAll(content, {[procedure]: 'class: technical, reason: safer'})
+    await sign(content, '2031-02-02')
+    expect((await issue(content, '2031-02', '2031-02-10')).err).toBe('')
+    const {previousHash = '', hash = ''} = ledgerOf(content, '2031-02').pages[page] ?? {}
+    content.remove(`issues/vessel-s/texts/${previousHash}.txt`)
+    content.replace(`issues/vessel-s/texts/${hash}.txt`, 'lock', 'luck')
+    const {files, content: sound} = await checkAndCompute(content.folder)
+    const reasons = [...files.values()].flatMap((file) => file.messages).map((one) => one.reason)
+    expect(sound).toBeUndefined()
+    expect(reasons).toContain(
+      'Unexpected gap at a text of issue `2031-02` of `vessel-s`, expected the file as the tool wrote it',
+    )
+    expect(reasons).toContain(
+      'Unexpected change at a text of issue `2031-02` of `vessel-s`, expected the file as the tool wrote it',
+    )
+  }, smallContent)
 })
 
 describe('an issue that is stopped', () => {
