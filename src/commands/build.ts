@@ -27,7 +27,7 @@ export async function runBuild(options: CommandOptions): Promise<Outcome> {
   if (fault) return {exitStatus: 3, out: '', err: `${fault.reason}\n    mend: ${fault.mend}\n`}
   completeInterruptedSwaps(options.out, nodeDisk)
   options.progress('reading and checking')
-  const {files, content, values, ledgers, ledgerTexts, asOf} = await checkAndCompute(
+  const {files, content, values, ledgers, history, asOf} = await checkAndCompute(
     options.content,
     options.asOf,
   )
@@ -44,7 +44,7 @@ export async function runBuild(options: CommandOptions): Promise<Outcome> {
     const program = await readProgramFiles()
     for (const id of options.vessels.length > 0 ? options.vessels : content.vessels.keys()) {
       options.progress(`building ${id}`)
-      const stated = stateVessel(content, values, id, ledgers, options.withPlaces, ledgerTexts)
+      const stated = stateVessel(content, values, id, ledgers, options.withPlaces, history)
       const rendered = renderHandbook({...stated, ...program})
       checkFiles(id, rendered, files)
       if (stopsTheBuild(files)) break

@@ -125,11 +125,11 @@ function figureText({figure, condition}: PrintedFigure): string {
   return condition === undefined ? figure : `${figure} (${condition})`
 }
 
-function textsOf({content, values, ledgers, ledgerTexts}: CheckedContent): ReadonlyMap<string, string> {
+function textsOf({content, values, ledgers, history}: CheckedContent): ReadonlyMap<string, string> {
   if (!content || !values) return new Map()
   return new Map(
     vesselsOf(content).flatMap((vessel) => [
-      ...stateVessel(content, values, vessel, ledgers, false, ledgerTexts).technicalTexts,
+      ...stateVessel(content, values, vessel, ledgers, false, history).technicalTexts,
     ]),
   )
 }

@@ -52,7 +52,7 @@ export async function runIssue(
   completeInterruptedSwaps(options.out, disk)
   options.progress('reading and checking')
   const checked = await checkAndCompute(options.content, options.asOf)
-  const {files, content, values, hashes, ledgers, ledgerTexts} = checked
+  const {files, content, values, hashes, ledgers, history} = checked
   const failed = (): Outcome => ({
     exitStatus: 1,
     out: options.json
@@ -66,7 +66,7 @@ export async function runIssue(
   const refusal = refusalOf(words, options, content, earlier)
   if (refusal !== undefined) return {exitStatus: 2, out: '', err: `${refusal}\n`}
   options.progress(`compiling ${vessel}`)
-  const draft = stateVessel(content, values, vessel, ledgers, false, ledgerTexts)
+  const draft = stateVessel(content, values, vessel, ledgers, false, history)
   const program = await programFiles()
   const made = new Set(draft.pages.pages.flatMap((page) => [...page.head.madeFrom]))
   refuseUnapproved(made, hashes, content.approvals, files)
@@ -85,11 +85,12 @@ export async function runIssue(
       facts,
       pages: draft.pages.pages.map(({head}) => ({
         id: head.id,
+        path: head.path,
         text: draft.technicalTexts.get(head.id) ?? '',
         madeFrom: head.madeFrom,
       })),
       earlier,
-      earlierTexts: ledgerTexts,
+      earlierTexts: history.texts,
       changes: content.changes,
       withdrawals: content.withdrawals,
     },
@@ -99,17 +100,20 @@ export async function runIssue(
   const open: Ledger = {version: 1, ...facts, manifestHash: '0'.repeat(64), pages}
   options.progress(`rendering ${vessel}`)
   const texts = new Map([
-    ...ledgerTexts,
+    ...history.texts,
     ...[...draft.technicalTexts.values()].map((text): [string, string] => [technicalHash(text), text]),
   ])
   const rendered = renderHandbook({
-    ...stateVessel(content, values, vessel, new Map([[vessel, open]]), false, texts),
+    ...stateVessel(content, values, vessel, new Map([[vessel, open]]), false, {
+      texts,
+      earlier: new Map(earlier ? [[vessel, earlier]] : []),
+    }),
     ...program,
   })
   checkFiles(vessel, rendered, files)
   if (stopsTheBuild(files)) return failed()
   const ledger: Ledger = {...open, manifestHash: technicalHash(manifestLines(rendered))}
-  writeLedger(ledger, draft.technicalTexts, ledgerTexts, options.content, disk)
+  writeLedger(ledger, draft.technicalTexts, history.texts, options.content, disk)
   publishVessel({vesselId: vessel, files: rendered, siteFolder: options.out, disk})
   const counts = countPages(ledger, earlier)
   return {

@@ -7,14 +7,24 @@ import {type ComparisonDate, laterDay} from '../handbook-model/comparison-date.t
 import type {ComputedValues} from '../handbook-model/computed.ts'
 import type {Content} from '../handbook-model/content.ts'
 import type {HandbookPages, PageState} from '../handbook-model/pages.ts'
+import type {PublicationPage} from '../handbook-model/publication.ts'
 import {sourceHashes} from '../issues/approval-state.ts'
-import {type Ledger, newestLedger} from '../issues/ledger.ts'
+import {type Ledger, ledgersOf} from '../issues/ledger.ts'
 import {pageState} from '../issues/page-state.ts'
 import {pageUpdate, textsBehind} from '../issues/page-update.ts'
+import {publicationPages} from '../issues/publication.ts'
 import {addMessage, type ContentFiles, stopsTheBuild} from '../messages/add-message.ts'
 import {readSources} from '../read/read-sources.ts'
 import {technicalHash} from '../technical-text/technical-hash.ts'
 import {technicalLines, technicalText} from '../technical-text/technical-text.ts'
+
+/** Earlier issues, as far as pages are compared with them. */
+export interface IssueHistory {
+  /** Technical texts of issues by their hash. */
+  readonly texts: ReadonlyMap<string, string>
+  /** The ledger before the newest one, of each vessel that has two issues. */
+  readonly earlier: ReadonlyMap<string, Ledger>
+}
 
 /** Content and values of one run; undefined content when a message stops the build. */
 export interface CheckedContent {
@@ -23,8 +33,8 @@ export interface CheckedContent {
   readonly values: ComputedValues | undefined
   /** Hash of every source that people sign, by its path. */
   readonly hashes: ReadonlyMap<string, string>
-  /** Technical texts of earlier issues by their hash. */
-  readonly ledgerTexts: ReadonlyMap<string, string>
+  /** What the issues before say. */
+  readonly history: IssueHistory
   /** The newest ledger of each vessel that has an issue. */
   readonly ledgers: ReadonlyMap<string, Ledger>
   /** The day that dates are compared with; undefined where none is named and the content holds none. */
@@ -43,12 +53,10 @@ export async function checkAndCompute(contentFolder: string, asOf?: string): Pro
   const hashes = sourceHashes(files)
   const content = checkContent(sources, files)
   const values = content && computeValues(content, files)
-  const ledgers = new Map(
-    [...(content?.vessels.keys() ?? [])].flatMap((vessel): [string, Ledger][] => {
-      const ledger = newestLedger(vessel, sources.ledgers, files)
-      return ledger ? [[vessel, ledger]] : []
-    }),
+  const issues = [...(content?.vessels.keys() ?? [])].map(
+    (vessel) => [vessel, ledgersOf(vessel, sources.ledgers, files)] as const,
   )
+  const ledgers = lastOf(issues, -1)
   const ledgerTexts = textsByHash(sources.ledgers)
   for (const ledger of ledgers.values()) refuseLostTexts(ledger, ledgerTexts, files)
   const issued = [...ledgers.values()].map(({date}) => date).reduce(laterDay, undefined)
@@ -60,10 +68,23 @@ export async function checkAndCompute(contentFolder: string, asOf?: string): Pro
     content: sound ? content : undefined,
     values: sound ? values : undefined,
     hashes,
-    ledgerTexts,
+    history: {texts: ledgerTexts, earlier: lastOf(issues, -2)},
     ledgers,
     asOf: compared,
   }
+}
+
+/** One ledger of each vessel, counted from the newest. */
+function lastOf(
+  issues: readonly (readonly [string, readonly Ledger[]])[],
+  place: -1 | -2,
+): ReadonlyMap<string, Ledger> {
+  return new Map(
+    issues.flatMap(([vessel, ledgers]): [string, Ledger][] => {
+      const ledger = ledgers.at(place)
+      return ledger ? [[vessel, ledger]] : []
+    }),
+  )
 }
 
 function textsByHash(ledgerFiles: ReadonlyMap<string, string>): ReadonlyMap<string, string> {
@@ -100,14 +121,15 @@ export interface StatedPages {
   readonly pages: HandbookPages
   readonly technicalTexts: ReadonlyMap<string, string>
   readonly states: ReadonlyMap<string, PageState>
+  readonly publication: readonly PublicationPage[]
   readonly issue: {readonly number: string; readonly date: string} | undefined
 }
 
 /**
  * Compiles one vessel and holds each page against the newest ledger.
  *
- * @param texts
- *   Technical texts of issues by their hash, from which the changes of issued pages are told.
+ * @param history
+ *   Earlier issues, from which the changes of issued pages are told.
  */
 export function stateVessel(
   content: Content,
@@ -115,7 +137,7 @@ export function stateVessel(
   vessel: string,
   ledgers: ReadonlyMap<string, Ledger>,
   withPlaces = false,
-  texts: ReadonlyMap<string, string> = new Map(),
+  history: IssueHistory = {texts: new Map(), earlier: new Map()},
 ): StatedPages {
   const pages = compilePages(content, values, vessel, withPlaces)
   const ledger = ledgers.get(vessel)
@@ -128,9 +150,24 @@ export function stateVessel(
       const lines = technicalLines(page, pages.vessel.name)
       return [
         id,
-        pageState(id, technicalTexts.get(id) ?? '', ledger, (entry) => pageUpdate(lines, entry, texts)),
+        pageState(id, technicalTexts.get(id) ?? '', ledger, (entry) =>
+          pageUpdate(lines, entry, history.texts),
+        ),
       ]
     }),
   )
-  return {pages, technicalTexts, states, issue: ledger && {number: ledger.issue, date: ledger.date}}
+  const publication = publicationPages({
+    pages,
+    states,
+    ledger,
+    earlier: history.earlier.get(vessel),
+    texts: history.texts,
+  })
+  return {
+    pages,
+    technicalTexts,
+    states,
+    publication,
+    issue: ledger && {number: ledger.issue, date: ledger.date},
+  }
 }

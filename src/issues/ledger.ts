@@ -18,6 +18,8 @@ const pageEntry = z.strictObject({
   revisionHash: hash.optional(),
   /** Of the last text of the revision before this one; none where the page is new. */
   previousHash: hash.optional(),
+  /** Address below the vessel folder: where the page is withdrawn, a stub stands there. */
+  path: z.string().optional(),
   /** Why this revision is there. */
   reasons: z.array(z.string()).optional(),
   withdrawn: z
@@ -62,12 +64,19 @@ export function newestLedger(
   texts: ReadonlyMap<string, string>,
   files: ContentFiles,
 ): Ledger | undefined {
-  const ledgers = [...texts]
+  return ledgersOf(vessel, texts, files).at(-1)
+}
+
+/** All ledgers of one vessel from the first issue to the newest; a damaged one is a message. */
+export function ledgersOf(
+  vessel: string,
+  texts: ReadonlyMap<string, string>,
+  files: ContentFiles,
+): readonly Ledger[] {
+  return [...texts]
     .filter(([path]) => path.startsWith(`issues/${vessel}/`) && path.endsWith('.json'))
     .flatMap(([path, text]) => readLedger(path, text, files) ?? [])
-  return ledgers
     .sort((a, b) => (a.date === b.date ? compare(a.issue, b.issue) : compare(a.date, b.date)))
-    .at(-1)
 }
 
 function compare(a: string, b: string): number {

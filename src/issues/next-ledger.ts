@@ -10,6 +10,8 @@ export type IssueFacts = Omit<Ledger, 'version' | 'pages' | 'manifestHash'>
 /** A page of the issue to come. */
 export interface IssuedPage {
   readonly id: string
+  /** Address below the vessel folder. */
+  readonly path?: string
   readonly text: string
   /** Paths of the sources that it is made from. */
   readonly madeFrom: readonly string[]
@@ -58,7 +60,7 @@ function nextEntry(
 ): PageEntry {
   const {date} = input.facts
   const hash = technicalHash(page.text)
-  if (!earlier) return {revision: 1, date, code: checkCode(page.id, 1, hash), hash}
+  if (!earlier) return {revision: 1, date, code: checkCode(page.id, 1, hash), hash, ...pathOf(page)}
   if (earlier.hash === hash && !earlier.withdrawn) return earlier
   const changed = page.madeFrom.filter((path) => input.earlier?.sources[path] !== input.facts.sources[path])
   const declared = input.changes.filter(
@@ -87,9 +89,14 @@ function nextEntry(
     date,
     code: checkCode(page.id, revision, hash),
     hash,
+    ...pathOf(page),
     ...(earlier.withdrawn ? {} : {previousHash: earlier.hash}),
     reasons: reasons.length > 0 ? reasons : [`handbook program ${input.facts.toolVersion}`],
   }
+}
+
+function pathOf({path}: IssuedPage): Pick<PageEntry, 'path'> {
+  return path === undefined ? {} : {path}
 }
 
 /** Kinds of lines that hold wording; values, limits, cautions, holds, order and presence are never wording. */

@@ -1,5 +1,5 @@
 import {barKey, type PageUpdate, type RemovedBlock, type RemovedKind} from '../handbook-model/page-update.ts'
-import {type PlacedChange, placedChanges} from '../technical-text/compare-texts.ts'
+import {type LineChange, type PlacedChange, placedChanges} from '../technical-text/compare-texts.ts'
 import type {TechnicalLine} from '../technical-text/technical-line.ts'
 import type {Ledger, PageEntry} from './ledger.ts'
 
@@ -67,7 +67,7 @@ function marksOf(
 }
 
 /** A step or caution that has another number because something before it came or went is itself as it was. */
-function isRenumbering({kind, before, after}: PlacedChange): boolean {
+export function isRenumbering({kind, before, after}: LineChange): boolean {
   if (before === undefined || after === undefined) return false
   if (kind === 'number') return true
   return (kind === 'word' || kind === 'recall') && before.replace(/\d+$/u, '') === after.replace(/\d+$/u, '')

@@ -1,6 +1,8 @@
 import Handlebars from 'handlebars'
 import type {RenderedFile} from '../handbook-model/files.ts'
 import type {BoundText, HandbookPages, PageState} from '../handbook-model/pages.ts'
+import type {PublicationPage} from '../handbook-model/publication.ts'
+import {type PublicationView, publicationView} from './publication-view.ts'
 import {richText} from './rich-text.ts'
 import {stationRows} from './station-rows.ts'
 import {type PageView, pageView} from './views.ts'
@@ -16,6 +18,8 @@ export interface RenderInput {
   readonly templates: ReadonlyMap<string, string>
   /** Compiled scripts of the page runtime. */
   readonly runtime: {readonly head: string; readonly page: string; readonly hub: string}
+  /** Pages about the issue: effective pages, what changed, stubs of withdrawn pages. */
+  readonly publication: readonly PublicationPage[]
   readonly issue: {readonly number: string; readonly date: string} | undefined
 }
 
@@ -29,7 +33,10 @@ export interface RenderInput {
  */
 export function renderHandbook(input: RenderInput): readonly RenderedFile[] {
   const engine = makeEngine(input.templates)
-  const shell = engine.compile<PageView>('{{> shell}}', {strict: false, preventIndent: true})
+  const shell = engine.compile<PageView | PublicationView>('{{> shell}}', {
+    strict: false,
+    preventIndent: true,
+  })
   const encoder = new TextEncoder()
   const file = (path: string, text: string): RenderedFile => ({path, bytes: encoder.encode(text)})
   const pages = input.pages.pages.map((page) => {
@@ -51,6 +58,7 @@ export function renderHandbook(input: RenderInput): readonly RenderedFile[] {
   })
   return [
     ...pages,
+    ...input.publication.map((page) => file(page.head.path, shell(publicationView(page, input.pages)))),
     file('assets/site.css', styles.join('\n')),
     file('assets/paper.css', paper),
     file('assets/head.js', input.runtime.head),

@@ -85,11 +85,11 @@ export function siteOf(content: ChangedContent): Readonly<Record<string, string>
 
 /** Hash of the list of files that a build of the content gives. */
 export async function builtManifest(folder: string): Promise<string> {
-  const {content, values, ledgers, ledgerTexts} = await checkAndCompute(folder)
+  const {content, values, ledgers, history} = await checkAndCompute(folder)
   if (!content || !values) throw new Error('Unexpected errors in the content, expected none')
   return technicalHash(
     manifestLines(
-      renderHandbook({...stateVessel(content, values, 'vessel-s', ledgers, false, ledgerTexts), ...program}),
+      renderHandbook({...stateVessel(content, values, 'vessel-s', ledgers, false, history), ...program}),
     ),
   )
 }

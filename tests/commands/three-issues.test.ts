@@ -145,6 +145,8 @@ describe('three issues in a row by commands', () => {
     const changed = (from: object, to: Readonly<Record<string, string>>): readonly string[] =>
       Object.entries(from).flatMap(([path, text]) => (to[path] === text ? [] : [path]))
     expect(changed(one, two)).toEqual([
+      'changed.html',
+      'effective.html',
       'issue.html',
       'issue.js',
       'manifest.js',

@@ -177,9 +177,9 @@ describe('issue and revision', () => {
     expect(visible).not.toContain('Read the code aloud')
   })
 
-  test('the issue stands in two files alone, so that a new issue leaves every page as it is', () => {
+  test('the issue stands in two files and on the pages about it alone, so that a new issue leaves every page as it is', () => {
     const naming = [...issued].filter(([, text]) => text.includes('2031-03')).map(([one]) => one)
-    expect(naming).toEqual(['issue.html', 'issue.js'])
+    expect(naming).toEqual(['effective.html', 'changed.html', 'issue.html', 'issue.js'])
     expect(visibleText(fileAt(issued, 'issue.html'))).toBe('Issue 2031-03 of 2031-03-01')
     expect(fileAt(issued, 'issue.js')).toContain(
       '{"version":1,"vessel":"vessel-a","number":"2031-03","date":"2031-03-01"}',

@@ -1,6 +1,7 @@
 import type {PageState} from '../../src/handbook-model/pages.ts'
 import {type RenderInput, renderHandbook} from '../../src/render/render-handbook.ts'
 import {fixture} from './fixture-pages.ts'
+import {publication} from './fixture-publication.ts'
 import {templates} from './templates-on-disk.ts'
 
 /** What rendering the fixture takes; every page is a draft. */
@@ -11,6 +12,7 @@ export function inputOf(more: Partial<RenderInput> = {}): RenderInput {
     states: new Map(fixture.pages.map((page) => [page.head.id, draft])),
     templates,
     runtime: {head: 'head()', page: 'page()', hub: 'hub()'},
+    publication,
     issue: undefined,
     ...more,
   }

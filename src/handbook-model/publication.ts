@@ -1,0 +1,94 @@
+import type {PageHead} from './pages.ts'
+
+/** A page about the issue itself: it has no revision and no check code of its own. */
+export type PublicationPage = EffectivePage | ChangedPage | WithdrawnPage
+
+/** Part of the list of effective pages. */
+export interface EffectivePage {
+  readonly kind: 'effective'
+  readonly head: PageHead
+  /** "2031-03 of 2031-03-14"; blank before the first issue. */
+  readonly issue: string
+  readonly parts: readonly PartLink[]
+  /** How many lines the whole list has. */
+  readonly count: number
+  readonly lines: readonly EffectiveLine[]
+}
+
+/** A further part of a list that is too long for one page. */
+export interface PartLink {
+  readonly number: number
+  readonly path: string
+}
+
+export interface EffectiveLine {
+  readonly id: string
+  readonly title: string
+  /** Blank where this folder holds no such page. */
+  readonly path: string
+  readonly revision: string
+  readonly date: string
+  readonly code: string
+  readonly status: EffectiveStatus
+}
+
+export type EffectiveStatus =
+  | 'same'
+  | 'new'
+  | 'changed'
+  | 'wording'
+  | 'draft'
+  | 'withdrawn'
+  | 'gone'
+  | 'publication'
+
+/** Part of what changed with the newest issue against the one before it. */
+export interface ChangedPage {
+  readonly kind: 'changed'
+  readonly head: PageHead
+  readonly issue: string
+  /** The issue that it is compared with; blank for a first issue. */
+  readonly against: string
+  readonly parts: readonly PartLink[]
+  readonly changes: readonly ChangeGroup[]
+  readonly added: readonly NamedPage[]
+  readonly wording: readonly NamedPage[]
+  readonly withdrawn: readonly (NamedPage & {readonly reason: string})[]
+}
+
+export interface NamedPage {
+  readonly id: string
+  readonly title: string
+  readonly path: string
+  readonly revision: string
+}
+
+/** The same changes for the same reasons, with all pages that they stand on. */
+export interface ChangeGroup {
+  readonly reasons: readonly string[]
+  readonly pages: readonly NamedPage[]
+  readonly steps: readonly ChangedLine[]
+  readonly cautions: readonly ChangedLine[]
+  readonly values: readonly ChangedLine[]
+}
+
+/** A line before and after; one side is blank where it came or went. */
+export interface ChangedLine {
+  readonly done: 'added' | 'changed' | 'removed'
+  readonly block: string
+  readonly kind: string
+  readonly before: string
+  readonly after: string
+}
+
+/** What stands in the place of a page that was withdrawn. */
+export interface WithdrawnPage {
+  readonly kind: 'withdrawn'
+  readonly head: PageHead
+  readonly revision: string
+  readonly code: string
+  readonly date: string
+  readonly reason: string
+  /** The page in its place, where known. */
+  readonly replacedBy?: NamedPage
+}

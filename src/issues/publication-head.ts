@@ -1,0 +1,52 @@
+import type {HandbookPages, PageHead, PageState} from '../handbook-model/pages.ts'
+import type {NamedPage, PartLink} from '../handbook-model/publication.ts'
+import type {Ledger, PageEntry} from './ledger.ts'
+
+/** What the pages about an issue are made from. */
+export interface PublicationInput {
+  readonly pages: HandbookPages
+  readonly states: ReadonlyMap<string, PageState>
+  readonly ledger: Ledger | undefined
+  /** The issue before the newest one. */
+  readonly earlier: Ledger | undefined
+  /** Technical texts of issues by their hash. */
+  readonly texts: ReadonlyMap<string, string>
+}
+
+/** "2031-03 of 2031-03-14"; blank before the first issue. */
+export function issueWords(ledger: Ledger | undefined): string {
+  return ledger ? `${ledger.issue} of ${ledger.date}` : ''
+}
+
+/** Addresses of the parts of a list: `effective.html`, `effective-2.html`. */
+export function partsOf(name: string, count: number): readonly PartLink[] {
+  return Array.from({length: count}, (_, index) => ({
+    number: index + 1,
+    path: index === 0 ? `${name}.html` : `${name}-${index + 1}.html`,
+  }))
+}
+
+/** Id of a part of a list. */
+export function partId(vessel: string, name: string, number: number): string {
+  return `${vessel}/${name}${number === 1 ? '' : `-${number}`}`
+}
+
+/** Head of a page about the issue. */
+export function publicationHead(id: string, path: string, title: string): PageHead {
+  return {id, shownAs: title, path, title, language: 'en', madeFrom: []}
+}
+
+/** A page of the ledger by name: its title is read from its technical text. */
+export function named(id: string, entry: PageEntry, texts: ReadonlyMap<string, string>): NamedPage {
+  return {
+    id,
+    title: titleIn(texts.get(entry.hash)) ?? id,
+    path: entry.path ?? '',
+    revision: `${entry.revision}${entry.suffix ?? ''}`,
+  }
+}
+
+/** Title of a page, from its technical text. */
+export function titleIn(text: string | undefined): string | undefined {
+  return /^identity\ttitle\t(.*)$/mu.exec(text ?? '')?.[1]
+}

@@ -1,0 +1,125 @@
+import type {PageHead} from '../handbook-model/pages.ts'
+import type {ChangedLine, ChangedPage, ChangeGroup, NamedPage} from '../handbook-model/publication.ts'
+import {compareTexts, type LineChange} from '../technical-text/compare-texts.ts'
+import {isRenumbering} from './page-update.ts'
+import {
+  issueWords,
+  named,
+  type PublicationInput,
+  partId,
+  partsOf,
+  publicationHead,
+} from './publication-head.ts'
+
+/** How much of the changes one page holds, in characters of its data. */
+const sizeOfPart = 30_000
+
+/**
+ * What the newest issue changed against the one before it, on the pages of this ship alone.
+ *
+ * Pages that changed alike for the same reasons are told together; a list that is too long goes over to further pages.
+ */
+export function whatChanged({pages, ledger, earlier, texts}: PublicationInput): readonly ChangedPage[] {
+  const heads = new Map(pages.pages.map(({head}): [string, PageHead] => [head.id, head]))
+  const now = Object.entries(ledger?.pages ?? {}).map(([id, entry]) => {
+    const page = named(id, entry, texts)
+    return {id, entry, before: earlier?.pages[id], page: {...page, path: heads.get(id)?.path ?? page.path}}
+  })
+  const standing = now.filter(({entry}) => !entry.withdrawn)
+  const moved = standing.filter(
+    ({entry, before}) => before && !before.withdrawn && before.hash !== entry.hash,
+  )
+  const groups = grouped(
+    moved
+      .filter(({entry, before}) => entry.revision !== before?.revision)
+      .map(({entry, before, page}) => ({
+        page,
+        reasons: entry.reasons ?? [],
+        changes: compareTexts(texts.get(before?.hash ?? '') ?? '', texts.get(entry.hash) ?? ''),
+      })),
+  )
+  const chunks = chunked(groups)
+  const parts = partsOf('changed', chunks.length)
+  return parts.map(({number, path}, index) => ({
+    kind: 'changed',
+    head: publicationHead(partId(pages.vessel.id, 'changed', number), path, 'What changed'),
+    issue: issueWords(ledger),
+    against: issueWords(earlier),
+    parts: parts.length > 1 ? parts : [],
+    changes: chunks[index] ?? [],
+    ...(index > 0
+      ? {added: [], wording: [], withdrawn: []}
+      : {
+          added: earlier
+            ? standing.filter(({before}) => !before || before.withdrawn).map(({page}) => page)
+            : [],
+          wording: moved
+            .filter(({entry, before}) => entry.revision === before?.revision)
+            .map(({page}) => page),
+          withdrawn: now.flatMap(({entry, before, page}) =>
+            entry.withdrawn && !before?.withdrawn ? [{...page, reason: entry.withdrawn.reason}] : [],
+          ),
+        }),
+  }))
+}
+
+interface MovedPage {
+  readonly page: NamedPage
+  readonly reasons: readonly string[]
+  readonly changes: readonly LineChange[]
+}
+
+function grouped(moved: readonly MovedPage[]): readonly ChangeGroup[] {
+  const groups = new Map<string, ChangeGroup>()
+  for (const {page, reasons, changes} of moved) {
+    const lines = changes.filter((one) => !isRenumbering(one)).map(changedLine)
+    const key = JSON.stringify([reasons, lines])
+    const known = groups.get(key)
+    groups.set(key, {
+      reasons,
+      pages: [...(known?.pages ?? []), page],
+      steps: lines.filter((one) => isOfStep(one)),
+      cautions: lines.filter(isOfCaution),
+      values: lines.filter((one) => !isOfStep(one) && !isOfCaution(one)),
+    })
+  }
+  return [...groups.values()]
+}
+
+function changedLine({block, kind, before, after}: LineChange): ChangedLine {
+  return {
+    done: before === undefined ? 'added' : after === undefined ? 'removed' : 'changed',
+    block: block.replace(/^.*--/u, ''),
+    kind,
+    before: before ?? '',
+    after: after ?? '',
+  }
+}
+
+function isOfStep({kind, block}: ChangedLine): boolean {
+  return ['step', 'hold', 'note', 'number', 'recall', 'section', 'intro'].includes(kind) && !isCaution(block)
+}
+
+function isOfCaution({block}: ChangedLine): boolean {
+  return isCaution(block)
+}
+
+function isCaution(block: string): boolean {
+  return block.startsWith('caution-')
+}
+
+/** Groups in their order, as many to a page as it holds; one page at least. */
+function chunked(groups: readonly ChangeGroup[]): readonly (readonly ChangeGroup[])[] {
+  const chunks: ChangeGroup[][] = [[]]
+  let size = 0
+  for (const group of groups) {
+    const own = JSON.stringify(group).length
+    if (size > 0 && size + own > sizeOfPart) {
+      chunks.push([])
+      size = 0
+    }
+    size += own
+    chunks.at(-1)?.push(group)
+  }
+  return chunks
+}

@@ -1,0 +1,41 @@
+import type {PageHead} from '../../src/handbook-model/pages.ts'
+import type {PublicationPage} from '../../src/handbook-model/publication.ts'
+
+function head(id: string, path: string): PageHead {
+  return {id: `vessel-a/${id}`, shownAs: id, path, title: `Title of ${id}`, language: 'en', madeFrom: []}
+}
+
+const one = {id: 'vessel-a/words', title: 'Words <b>', path: 'words.html', revision: '2a'}
+const line = {done: 'changed', block: 'hub-bolts.torque', kind: 'value', before: '61 <b>', after: ''} as const
+
+/** One page of each kind about an issue, with every list filled. */
+export const publication: readonly PublicationPage[] = [
+  {
+    kind: 'effective',
+    head: head('effective', 'effective.html'),
+    issue: '2031-03 of 2031-03-14',
+    parts: [{number: 1, path: 'effective.html'}],
+    count: 1,
+    lines: [{...one, date: '2031-03-14', code: 'ABCD-EFGH-J', status: 'changed'}],
+  },
+  {
+    kind: 'changed',
+    head: head('changed', 'changed.html'),
+    issue: '2031-03 of 2031-03-14',
+    against: '2031-02 of 2031-02-14',
+    parts: [{number: 1, path: 'changed.html'}],
+    changes: [{reasons: ['why <b>'], pages: [one], steps: [line], cautions: [line], values: [line]}],
+    added: [one],
+    wording: [one],
+    withdrawn: [{...one, reason: 'gone'}],
+  },
+  {
+    kind: 'withdrawn',
+    head: head('4s/old', 'p/4s/old.html'),
+    revision: '2',
+    code: 'ABCD-EFGH-J',
+    date: '2031-02-14',
+    reason: 'gone',
+    replacedBy: one,
+  },
+]
