@@ -2,6 +2,7 @@ import {beforeAll, describe, expect, test} from 'vitest'
 import {smallContent, withChangedContent} from '../commands/changed-content.ts'
 import {declareAll, issue, sign, siteOf} from '../commands/issues-for-tests.ts'
 import {renderedContent} from '../commands/rendered-content.ts'
+import {deadLinks, validatorFaults} from '../offline/page-faults.ts'
 import {linksAndIds, visibleText} from '../offline/visible-text.ts'
 import {foreignPages} from './list-of-pages.ts'
 
@@ -119,6 +120,19 @@ describe('what changed', () => {
       /Withdrawn pages vessel-s\/1p\/ring-check .*: one look is enough/u,
     )
   })
+})
+
+test('pages about an issue and pages with bars pass the HTML validator and lead to no dead link', async () => {
+  const [, second = {}, third = {}] = sites
+  const ids = new Map(Object.entries(third).map(([path, text]) => [path, linksAndIds(text).ids]))
+  for (const path of ['changed.html', 'effective.html', 'p/1p/ring-check.html', 'values.html']) {
+    expect(await validatorFaults(pageOf(second, path)), path).toEqual([])
+    expect(await validatorFaults(pageOf(third, path)), path).toEqual([])
+    expect(
+      deadLinks(path, pageOf(third, path), (target) => ids.get(target)),
+      path,
+    ).toEqual([])
+  }
 })
 
 describe('a withdrawn page', () => {
