@@ -114,7 +114,7 @@ function stubsOf({pages, ledger, texts}: PublicationInput): readonly WithdrawnPa
     return [
       {
         kind: 'withdrawn',
-        head: publicationHead(id, path, titleIn(texts.get(entry.hash)) ?? id),
+        head: publicationHead(id, path, stubTitle(id, texts.get(entry.hash))),
         revision: `${entry.revision}${entry.suffix ?? ''}`,
         code: entry.code,
         date: withdrawn.date,
@@ -123,4 +123,10 @@ function stubsOf({pages, ledger, texts}: PublicationInput): readonly WithdrawnPa
       },
     ]
   })
+}
+
+/** Tag of the pump, where it is a page of one, and the title that the page had. */
+function stubTitle(id: string, text: string | undefined): string {
+  const tag = /^identity\tposition\t(.*)$/mu.exec(text ?? '')?.[1]
+  return [tag, titleIn(text) ?? id].filter((one) => one !== undefined).join(' · ')
 }

@@ -24,7 +24,7 @@ export const interfaceWords = {
     head: (revision: string): string => `Reason for update, revision ${revision}`,
     bars: 'A bar in the outside margin stands beside each block that changed or is new.',
     removed: (what: string, id: string, afterStep: string): string =>
-      `Deleted: ${what} \`${id}\`${afterStep === '' ? '' : `, stood after step ${afterStep}`}`,
+      `Deleted: ${what} “${id}”${afterStep === '' ? '' : `, stood after step ${afterStep}`}`,
   },
   removedKinds: {
     step: 'step',

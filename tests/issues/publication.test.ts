@@ -140,6 +140,7 @@ describe('a withdrawn page', () => {
     const stub = pageOf(sites[2], 'p/1p/ring-check.html')
     const visible = visibleText(stub)
     for (const words of [
+      '1P · Wear ring check',
       'WITHDRAWN 2031-03-10',
       'Reason: one look is enough',
       'vessel-s/1p/ring-look',

@@ -70,7 +70,7 @@ describe('bars of a page', () => {
   test('come with the reason, and with what was deleted and where, without its old words', () => {
     const visible = visibleText(htmlOf(1))
     expect(visible).toContain('Reason for update, revision 2 the lock is looked at')
-    expect(visible).toContain('Deleted: value `hub-bolts.torque`, stood after step 5')
+    expect(visible).toContain('Deleted: value “hub-bolts.torque”, stood after step 5')
   })
 
   test('stay under a letter, which brings none of its own', () => {
