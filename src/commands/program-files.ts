@@ -14,7 +14,7 @@ export async function readProgramFiles(): Promise<ProgramFiles> {
   const runtime = async (name: string): Promise<string> =>
     readFile(join(root, '.build', 'runtime', `${name}.js`), 'utf8')
   const templates = new Map<string, string>()
-  for (const folder of ['pages', 'parts', 'styles', 'signs']) {
+  for (const folder of ['pages', 'parts', 'styles', 'signs', 'alone']) {
     for (const name of (await readdir(join(root, 'templates', folder))).sort()) {
       templates.set(`${folder}/${name}`, await readFile(join(root, 'templates', folder, name), 'utf8'))
     }
