@@ -70,7 +70,7 @@ export function pageView(page: Page, handbook: HandbookPages, state: PageState):
   return {
     page,
     vessel,
-    state: stateView(state),
+    state: stateView(state, page.kind === 'procedure' && !page.isTried),
     words: interfaceWords,
     contract: contractVersion,
     base,
@@ -131,9 +131,9 @@ function unitsOfItem(item: BoundItem): readonly UnitView[] {
   return units
 }
 
-function stateView(state: PageState): StateView {
-  if (state.kind === 'draft')
-    return {issued: false, revision: interfaceWords.draft, date: '', code: '', spoken: ''}
+function stateView(state: PageState, untried: boolean): StateView {
+  const draft = untried ? `${interfaceWords.draft}, ${interfaceWords.untried}` : interfaceWords.draft
+  if (state.kind === 'draft') return {issued: false, revision: draft, date: '', code: '', spoken: ''}
   return {
     issued: true,
     revision: `${state.revision}${state.suffix}`,

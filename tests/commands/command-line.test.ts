@@ -73,6 +73,7 @@ describe('the command line', () => {
       'failures of fitted parts',
       'exceptions from rules of language',
       'sources',
+      'procedures not yet tried on board',
       'values on common practice',
       'sources from memory alone',
       'superseded sources',
