@@ -1,7 +1,7 @@
 import {join} from 'node:path'
 import {nearestWord} from '../check/nearest-word.ts'
 import type {Content} from '../handbook-model/content.ts'
-import {refuseUnapproved} from '../issues/approval-state.ts'
+import {contentHashOf, refuseUnapproved} from '../issues/approval-state.ts'
 import type {Ledger} from '../issues/ledger.ts'
 import {type IssueFacts, nextPages} from '../issues/next-ledger.ts'
 import {stopsTheBuild} from '../messages/add-message.ts'
@@ -13,7 +13,7 @@ import {completeInterruptedSwaps, publishVessel} from '../publish/publish-vessel
 import {renderHandbook} from '../render/render-handbook.ts'
 import {technicalHash} from '../technical-text/technical-hash.ts'
 import {type CommandOptions, countWords, messagesData, messagesText, type Outcome} from './outcome.ts'
-import {type ProgramFiles, readProgramFiles, readProgramVersion} from './program-files.ts'
+import {type ProgramWithVersion, readProgramWithVersion} from './program-files.ts'
 import {checkAndCompute, stateVessel} from './run-stages.ts'
 import {writeWhole} from './write-whole.ts'
 
@@ -45,7 +45,7 @@ export async function runIssue(
   words: IssueWords,
   options: CommandOptions,
   disk: Disk = nodeDisk,
-  programFiles: () => Promise<ProgramFiles & {readonly version: string}> = programWithVersion,
+  programFiles: () => Promise<ProgramWithVersion> = readProgramWithVersion,
 ): Promise<Outcome> {
   const fault = faultOfOutFolder(options.out, disk)
   if (fault) return {exitStatus: 3, out: '', err: `${fault.reason}\n    mend: ${fault.mend}\n`}
@@ -77,7 +77,7 @@ export async function runIssue(
     asOf: options.asOf ?? words.date,
     issuedBy: words.by,
     toolVersion: program.version,
-    contentHash: technicalHash([...hashes].map(([path, hash]) => `${hash}  ${path}\n`).join('')),
+    contentHash: contentHashOf(hashes),
     sources: Object.fromEntries(hashes),
   }
   const pages = nextPages(
@@ -115,10 +115,6 @@ export async function runIssue(
       : countsText(words, vessel, counts, options.out),
     err: messagesText(files, options),
   }
-}
-
-async function programWithVersion(): Promise<ProgramFiles & {readonly version: string}> {
-  return {...(await readProgramFiles()), version: await readProgramVersion()}
 }
 
 function refusalOf(

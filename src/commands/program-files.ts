@@ -25,8 +25,15 @@ export async function readProgramFiles(): Promise<ProgramFiles> {
   }
 }
 
-/** Version of the program, from the package file in its own folder. */
-export async function readProgramVersion(): Promise<string> {
+/** The same with the version of the program. */
+export type ProgramWithVersion = ProgramFiles & {readonly version: string}
+
+/** Reads templates, runtime and version from the program's own folder. */
+export async function readProgramWithVersion(): Promise<ProgramWithVersion> {
+  return {...(await readProgramFiles()), version: await readProgramVersion()}
+}
+
+async function readProgramVersion(): Promise<string> {
   const path = fileURLToPath(new URL('../package.json', import.meta.url))
   const data: unknown = JSON.parse(await readFile(path, 'utf8'))
   return typeof data === 'object' && data !== null && 'version' in data ? String(data.version) : ''

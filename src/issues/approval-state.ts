@@ -20,6 +20,11 @@ export function sourceHashes(files: ContentFiles): ReadonlyMap<string, string> {
   )
 }
 
+/** One hash over all sources: what an issue was made from. */
+export function contentHashOf(hashes: ReadonlyMap<string, string>): string {
+  return technicalHash([...hashes].map(([path, hash]) => `${hash}  ${path}\n`).join(''))
+}
+
 /** How a source stands: signed in every role as it reads now, signed as it read before, or not signed by all. */
 export interface ApprovalState {
   readonly source: string
