@@ -5,8 +5,8 @@ import {nodeDisk} from '../publish/disk.ts'
 import {manifestLines} from '../publish/manifest.ts'
 import {faultOfOutFolder} from '../publish/out-folder.ts'
 import {completeInterruptedSwaps, publishVessel} from '../publish/publish-vessel.ts'
-import {renderHandbook} from '../render/render-handbook.ts'
 import {technicalHash} from '../technical-text/technical-hash.ts'
+import {handbookFiles} from './handbook-files.ts'
 import {type CommandOptions, countWords, messagesData, messagesText, type Outcome} from './outcome.ts'
 import {type ProgramWithVersion, readProgramWithVersion} from './program-files.ts'
 import {checkAndCompute, stateVessel} from './run-stages.ts'
@@ -36,7 +36,10 @@ export async function runBuild(
   if (fault) return {exitStatus: 3, out: '', err: `${fault.reason}\n    mend: ${fault.mend}\n`}
   completeInterruptedSwaps(options.out, nodeDisk)
   options.progress('reading and checking')
-  const {files, content, values, hashes, ledgers, asOf} = await checkAndCompute(options.content, options.asOf)
+  const {files, content, values, hashes, ledgers, allLedgers, ledgerTexts, asOf} = await checkAndCompute(
+    options.content,
+    options.asOf,
+  )
   const unknown = content ? options.vessels.filter((id) => !content.vessels.has(id)) : []
   if (content && unknown.length > 0) {
     return {
@@ -51,7 +54,11 @@ export async function runBuild(
     for (const id of options.vessels.length > 0 ? options.vessels : content.vessels.keys()) {
       options.progress(`building ${id}`)
       const stated = stateVessel(content, values, id, ledgers, options.withPlaces)
-      const rendered = renderHandbook({...stated, ...program})
+      const rendered = handbookFiles(
+        stated,
+        {program, ledgers: allLedgers.get(id) ?? [], texts: ledgerTexts},
+        files,
+      )
       checkFiles(id, rendered, files)
       if (stopsTheBuild(files)) break
       publishVessel({vesselId: id, files: rendered, siteFolder: options.out, disk: nodeDisk})

@@ -10,8 +10,8 @@ import {type Disk, nodeDisk} from '../publish/disk.ts'
 import {manifestLines} from '../publish/manifest.ts'
 import {faultOfOutFolder} from '../publish/out-folder.ts'
 import {completeInterruptedSwaps, publishVessel} from '../publish/publish-vessel.ts'
-import {renderHandbook} from '../render/render-handbook.ts'
 import {technicalHash} from '../technical-text/technical-hash.ts'
+import {handbookFiles} from './handbook-files.ts'
 import {type CommandOptions, countWords, messagesData, messagesText, type Outcome} from './outcome.ts'
 import {type ProgramWithVersion, readProgramWithVersion} from './program-files.ts'
 import {checkAndCompute, stateVessel} from './run-stages.ts'
@@ -98,10 +98,15 @@ export async function runIssue(
   if (stopsTheBuild(files)) return failed()
   const open: Ledger = {version: 1, ...facts, manifestHash: '0'.repeat(64), pages}
   options.progress(`rendering ${vessel}`)
-  const rendered = renderHandbook({
-    ...stateVessel(content, values, vessel, new Map([[vessel, open]])),
-    ...program,
-  })
+  const rendered = handbookFiles(
+    stateVessel(content, values, vessel, new Map([[vessel, open]])),
+    {
+      program,
+      ledgers: [...(checked.allLedgers.get(vessel) ?? []), open],
+      texts: withNewTexts(ledgerTexts, draft.technicalTexts),
+    },
+    files,
+  )
   checkFiles(vessel, rendered, files)
   if (stopsTheBuild(files)) return failed()
   const ledger: Ledger = {...open, manifestHash: technicalHash(manifestLines(rendered))}
@@ -141,6 +146,17 @@ function refusalOf(
   if (!person.may.includes('publish'))
     return `Unexpected \`${by}\` as publisher, expected a person who may \`publish\` by office.yaml:${person.place.line}`
   return undefined
+}
+
+/** Texts of earlier issues by their hash, and those of this one. */
+function withNewTexts(
+  known: ReadonlyMap<string, string>,
+  texts: ReadonlyMap<string, string>,
+): ReadonlyMap<string, string> {
+  return new Map([
+    ...known,
+    ...[...texts.values()].map((text): [string, string] => [technicalHash(text), text]),
+  ])
 }
 
 /** Texts that no earlier issue has, then the ledger that names them. */

@@ -8,7 +8,7 @@ import type {ComputedValues} from '../handbook-model/computed.ts'
 import type {Content} from '../handbook-model/content.ts'
 import type {HandbookPages, PageState} from '../handbook-model/pages.ts'
 import {sourceHashes} from '../issues/approval-state.ts'
-import {type Ledger, newestLedger} from '../issues/ledger.ts'
+import {type Ledger, ledgersOf} from '../issues/ledger.ts'
 import {pageState} from '../issues/page-state.ts'
 import {type ContentFiles, stopsTheBuild} from '../messages/add-message.ts'
 import {readSources} from '../read/read-sources.ts'
@@ -23,6 +23,8 @@ export interface CheckedContent {
   readonly hashes: ReadonlyMap<string, string>
   /** Technical texts of earlier issues by their hash. */
   readonly ledgerTexts: ReadonlyMap<string, string>
+  /** All ledgers of each vessel that has an issue, oldest first. */
+  readonly allLedgers: ReadonlyMap<string, readonly Ledger[]>
   /** The newest ledger of each vessel that has an issue. */
   readonly ledgers: ReadonlyMap<string, Ledger>
   /** The day that dates are compared with; undefined where none is named and the content holds none. */
@@ -41,9 +43,12 @@ export async function checkAndCompute(contentFolder: string, asOf?: string): Pro
   const hashes = sourceHashes(files)
   const content = checkContent(sources, files)
   const values = content && computeValues(content, files)
+  const allLedgers = new Map(
+    [...(content?.vessels.keys() ?? [])].map((vessel) => [vessel, ledgersOf(vessel, sources.ledgers, files)]),
+  )
   const ledgers = new Map(
-    [...(content?.vessels.keys() ?? [])].flatMap((vessel): [string, Ledger][] => {
-      const ledger = newestLedger(vessel, sources.ledgers, files)
+    [...allLedgers].flatMap(([vessel, all]): [string, Ledger][] => {
+      const ledger = all.at(-1)
       return ledger ? [[vessel, ledger]] : []
     }),
   )
@@ -57,6 +62,7 @@ export async function checkAndCompute(contentFolder: string, asOf?: string): Pro
     values: sound ? values : undefined,
     hashes,
     ledgerTexts: textsByHash(sources.ledgers),
+    allLedgers,
     ledgers,
     asOf: compared,
   }

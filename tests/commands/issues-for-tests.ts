@@ -1,13 +1,13 @@
 import {join} from 'node:path'
 import {expect} from 'vitest'
 import {runApprove} from '../../src/commands/approve.ts'
+import {handbookFiles} from '../../src/commands/handbook-files.ts'
 import {runIssue} from '../../src/commands/issue.ts'
 import type {CommandOptions, Outcome} from '../../src/commands/outcome.ts'
 import {checkAndCompute, stateVessel} from '../../src/commands/run-stages.ts'
 import {type Ledger, readLedger} from '../../src/issues/ledger.ts'
 import {type Disk, nodeDisk} from '../../src/publish/disk.ts'
 import {manifestLines} from '../../src/publish/manifest.ts'
-import {renderHandbook} from '../../src/render/render-handbook.ts'
 import {technicalHash} from '../../src/technical-text/technical-hash.ts'
 import {countingDisk, type Moment, stoppingDisk, stopWords} from '../publish/stopping-disk.ts'
 import {templates} from '../render/templates-on-disk.ts'
@@ -71,11 +71,11 @@ export function declare(content: ChangedContent, file: string, rest: string): vo
 
 /** Hash of the list of files that a build of the content gives. */
 export async function builtManifest(folder: string): Promise<string> {
-  const {content, values, ledgers} = await checkAndCompute(folder)
+  const {content, values, ledgers, allLedgers, ledgerTexts, files} = await checkAndCompute(folder)
   if (!content || !values) throw new Error('Unexpected errors in the content, expected none')
-  return technicalHash(
-    manifestLines(renderHandbook({...stateVessel(content, values, 'vessel-s', ledgers), ...program})),
-  )
+  const stated = stateVessel(content, values, 'vessel-s', ledgers)
+  const input = {program, ledgers: allLedgers.get('vessel-s') ?? [], texts: ledgerTexts}
+  return technicalHash(manifestLines(handbookFiles(stated, input, files)))
 }
 
 /**

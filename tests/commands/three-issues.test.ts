@@ -143,6 +143,7 @@ describe('three issues in a row by commands', () => {
     const changed = (from: object, to: Readonly<Record<string, string>>): readonly string[] =>
       Object.entries(from).flatMap(([path, text]) => (to[path] === text ? [] : [path]))
     expect(changed(one, two)).toEqual([
+      'check-data.js',
       'issue.html',
       'issue.js',
       'manifest.js',
