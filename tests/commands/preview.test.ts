@@ -145,6 +145,8 @@ describe('a friction value changed from 0.12 to 0.14', () => {
       expect(out).toMatch(/\n {2}\S+\.torque: \d+ N·m → \d+ N·m, /u)
       const page = pageOf(content)
       expect(page).not.toMatch(/<script|<link|\ssrc=|url\(|https?:/u)
+      for (const palette of ['pc', 'day', 'dusk', 'night']) expect(page).toContain(`id="palette-${palette}"`)
+      expect(page).not.toContain('data-palette')
       const boxes = page.match(/<input type="checkbox">/gu) ?? []
       const {values} = await previewed(content, old.folder)
       expect(boxes.length).toBe(values.length)
