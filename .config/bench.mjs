@@ -24,14 +24,14 @@ process.chdir(root)
 const stages = await loadStages()
 const folder = mkdtempSync(join(tmpdir(), 'bench-'))
 const program = await stages.readProgramFiles()
-const {content, values, ledgers} = await stages.checkAndCompute('content')
+const {content, values, history} = await stages.checkAndCompute('content')
 if (!content || !values) throw new Error('Unexpected content with errors, expected it to check')
 const vessel = [...content.vessels.keys()].sort()[0]
 const pumps = content.vessels.get(vessel).positions.length
 const procedures = readdirSync('content/procedures')
   .sort()
   .map((name) => readFileSync(`content/procedures/${name}`, 'utf8'))
-const rendered = stages.renderHandbook({...stages.stateVessel(content, values, vessel, ledgers), ...program})
+const rendered = stages.renderHandbook({...stages.stateVessel(content, values, vessel, history), ...program})
 const bytes = rendered.reduce((sum, file) => sum + file.bytes.length, 0)
 
 let count = 0
@@ -82,7 +82,7 @@ const works = [
       stages.publishVessel({
         vesselId: vessel,
         files: stages.renderHandbook({
-          ...stages.stateVessel(content, values, vessel, ledgers),
+          ...stages.stateVessel(content, values, vessel, history),
           ...program,
         }),
         siteFolder: newFolder(),

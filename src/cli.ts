@@ -7,14 +7,16 @@ import {runCheck} from './commands/check.ts'
 import {explainRule} from './commands/explain-rule.ts'
 import {runIssue} from './commands/issue.ts'
 import type {CommandOptions, Outcome} from './commands/outcome.ts'
+import {runPreview} from './commands/preview.ts'
 import {isDay} from './handbook-model/comparison-date.ts'
 
-const commands = ['check', 'build', 'approve', 'issue', 'calculate'] as const
+const commands = ['check', 'build', 'preview', 'approve', 'issue', 'calculate'] as const
 
 const help = `sheetanchor COMMAND [options]
 
   check       read the content, check and compute everything, publish nothing
   build       publish the handbook of every vessel
+  preview     what an edit moves, before its approval: pages, values, steps, cautions, and a page for the reviewer
   approve     sign sources as they read now: approve SOURCE… --as ROLE --by ID --date DAY --statement TEXT
   issue       number a vessel's pages and publish them: issue --vessel ID --number 2031-03 --date DAY --by ID --as-of DAY
   calculate   run one calculation of the library, or list them
@@ -23,7 +25,7 @@ const help = `sheetanchor COMMAND [options]
   --out DIR       folder of the published handbooks (site)
   --vessel ID     only this vessel; may be given again
   --explain RULE  with check: why a rule exists, accepted, rejected, how to mend; "all" lists every rule
-  --against DIR   earlier content: check lists what moved, old and new
+  --against DIR   earlier content: check and preview list what moved, old and new
   --as-of DAY     day that dates are compared with (the newest one in the content)
   --as ROLE       with approve: author, reviewer or approver
   --by ID         with approve and issue: the person of the office who signs or publishes
@@ -66,6 +68,7 @@ async function run(words: readonly string[]): Promise<Outcome> {
   if (known === 'approve')
     return runApprove({...parsed.words, role: parsed.words.as, sources: parsed.sources}, parsed.options)
   if (known === 'issue') return runIssue(parsed.words, parsed.options)
+  if (known === 'preview') return runPreview(parsed.options)
   return known === 'check' ? runCheck(parsed.options) : runBuild(parsed.options)
 }
 

@@ -28,6 +28,7 @@ import {
 } from './shapes/library-shapes.ts'
 import {officeShape} from './shapes/office-shape.ts'
 import {checkTables, keyColumns} from './shapes/table-shapes.ts'
+import {trialsShape} from './shapes/trial-shape.ts'
 import {sourceReferences} from './source-references.ts'
 import {noImpossibleScale} from './usual-windows.ts'
 import {vesselsOf} from './vessels-of.ts'
@@ -88,6 +89,7 @@ export function checkContentData(sources: ContentSources, files: ContentFiles): 
     approvals: optional('approvals.yaml', approvalsShape)?.approvals ?? [],
     changes: changes?.changes ?? [],
     withdrawals: changes?.withdrawn ?? [],
+    trials: optional('trials.yaml', trialsShape)?.trials ?? [],
   }
   refuseStrayFiles(sources, files)
   if (shaped.office) {
@@ -131,7 +133,7 @@ function isNothing({yaml, csv, markdown}: ContentSources): boolean {
 }
 
 const knownFile =
-  /^(office|sources|terms|tools|parts|symptoms|failures|exceptions|approvals|changes)\.yaml$|^(cautions|designs|jobs)\/[^/]+\.yaml$|^vessels\/[^/]+\/vessel\.yaml$|^issues\/[^/]+\/([^/]+\.json|texts\/[0-9a-f]{64}\.txt)$/u
+  /^(office|sources|terms|tools|parts|symptoms|failures|exceptions|approvals|changes|trials)\.yaml$|^(cautions|designs|jobs)\/[^/]+\.yaml$|^vessels\/[^/]+\/vessel\.yaml$|^issues\/[^/]+\/([^/]+\.json|texts\/[0-9a-f]{64}\.txt)$/u
 
 function refuseStrayFiles(sources: ContentSources, files: ContentFiles): void {
   const tables = Object.keys(keyColumns).map((name) => `tables/${name}.csv`)

@@ -30,6 +30,7 @@ import {
   noUnidentifiedFact,
 } from './rules/no-unknown-fact.ts'
 import {noUnlimitedReading} from './rules/no-unlimited-reading.ts'
+import {noUnplacedTrial} from './rules/no-unplaced-trial.ts'
 import {noJoblessIsolation, noUnrestoredIsolation} from './rules/no-unrestored-isolation.ts'
 import {noUnwitnessedHold} from './rules/no-unwitnessed-hold.ts'
 import {plainCaution, plainLimits, plainProcedure, plainSymptom} from './rules/plain-language.ts'
@@ -111,6 +112,13 @@ function checkRules(data: ContentData, {procedures, allRead}: ParsedProcedures, 
     for (const cause of symptom.causes)
       for (const reference of cause.procedures) refersTo(reference, knownProcedures, 'procedure', files)
   }
+  const trialled = {
+    procedures,
+    procedureIds: knownProcedures,
+    vessels: data.vessels,
+    vesselIds: knownIds(data.vessels, 'vessels/', faulty),
+  }
+  for (const trial of data.trials) if (allRead) noUnplacedTrial(trial, trialled, files)
   noUncoveredFailure(
     data.failures,
     data.parts,

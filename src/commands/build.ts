@@ -1,11 +1,15 @@
+import {newestLedger} from '../issues/history.ts'
+import {type Rebuild, rebuildOf, rebuildText} from '../issues/rebuild.ts'
 import {stopsTheBuild} from '../messages/add-message.ts'
 import {checkFiles} from '../publish/check-files.ts'
 import {nodeDisk} from '../publish/disk.ts'
+import {manifestLines} from '../publish/manifest.ts'
 import {faultOfOutFolder} from '../publish/out-folder.ts'
 import {completeInterruptedSwaps, publishVessel} from '../publish/publish-vessel.ts'
-import {renderHandbook} from '../render/render-handbook.ts'
+import {technicalHash} from '../technical-text/technical-hash.ts'
+import {handbookFiles} from './handbook-files.ts'
 import {type CommandOptions, countWords, messagesData, messagesText, type Outcome} from './outcome.ts'
-import {readProgramFiles} from './program-files.ts'
+import {type ProgramWithVersion, readProgramWithVersion} from './program-files.ts'
 import {checkAndCompute, stateVessel} from './run-stages.ts'
 import {supersededPagesText, supersededSources} from './superseded-sources.ts'
 
@@ -16,21 +20,24 @@ interface Published {
   readonly open: string
   readonly pages: number
   readonly bytes: number
+  /** How it stands against the newest issue; none where the vessel has none, or in a copy that names places. */
+  readonly rebuild?: Rebuild
 }
 
 /**
  * `sheetanchor build`: publishes the handbook of every vessel, or of those named, and lists the pages
- * of each that stand on a superseded source.
+ * of each that stand on a superseded source. A vessel that was issued is told whether this is the issue again, byte
+ * for byte, and if not, why.
  */
-export async function runBuild(options: CommandOptions): Promise<Outcome> {
+export async function runBuild(
+  options: CommandOptions,
+  programFiles: () => Promise<ProgramWithVersion> = readProgramWithVersion,
+): Promise<Outcome> {
   const fault = faultOfOutFolder(options.out, nodeDisk)
   if (fault) return {exitStatus: 3, out: '', err: `${fault.reason}\n    mend: ${fault.mend}\n`}
   completeInterruptedSwaps(options.out, nodeDisk)
   options.progress('reading and checking')
-  const {files, content, values, ledgers, history, asOf} = await checkAndCompute(
-    options.content,
-    options.asOf,
-  )
+  const {files, content, values, hashes, history, asOf} = await checkAndCompute(options.content, options.asOf)
   const unknown = content ? options.vessels.filter((id) => !content.vessels.has(id)) : []
   if (content && unknown.length > 0) {
     return {
@@ -41,28 +48,31 @@ export async function runBuild(options: CommandOptions): Promise<Outcome> {
   }
   const published: Published[] = []
   if (content && values) {
-    const program = await readProgramFiles()
+    const program = await programFiles()
     for (const id of options.vessels.length > 0 ? options.vessels : content.vessels.keys()) {
       options.progress(`building ${id}`)
-      const stated = stateVessel(content, values, id, ledgers, options.withPlaces, history)
-      const rendered = renderHandbook({...stated, ...program})
+      const stated = stateVessel(content, values, id, history, options.withPlaces)
+      const rendered = handbookFiles(stated, program, history, files)
       checkFiles(id, rendered, files)
       if (stopsTheBuild(files)) break
       publishVessel({vesselId: id, files: rendered, siteFolder: options.out, disk: nodeDisk})
+      const ledger = options.withPlaces ? undefined : newestLedger(history, id)
+      const manifestHash = technicalHash(manifestLines(rendered))
       published.push({
         vessel: id,
         name: stated.pages.vessel.name,
         open: `${options.out}/${id}/index.html`,
         pages: stated.pages.pages.length,
         bytes: rendered.reduce((sum, file) => sum + file.bytes.length, 0),
+        ...(ledger ? {rebuild: rebuildOf(ledger, {toolVersion: program.version, hashes, manifestHash})} : {}),
       })
     }
   }
   const passed = content !== undefined && !stopsTheBuild(files)
-  const lines = published.map(
-    (one) =>
-      `Handbook of ${one.name}: open ${one.open} (${one.pages} pages, ${(one.bytes / 1e6).toFixed(1)} MB)\n`,
-  )
+  const lines = published.flatMap((one) => [
+    `Handbook of ${one.name}: open ${one.open} (${one.pages} pages, ${(one.bytes / 1e6).toFixed(1)} MB)\n`,
+    ...(one.rebuild ? [`${rebuildText(one.vessel, one.rebuild)}\n`] : []),
+  ])
   const builtVessels = published.map(({vessel}) => vessel)
   const superseded = content && values ? supersededSources(content, values, builtVessels) : []
   const words = passed

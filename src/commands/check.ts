@@ -1,8 +1,8 @@
-import {addMessage} from '../messages/add-message.ts'
 import {nodeDisk} from '../publish/disk.ts'
 import {completeInterruptedSwaps} from '../publish/publish-vessel.ts'
 import {compareContents, movesText} from './compare-contents.ts'
 import {contentReport, reportText} from './content-report.ts'
+import {earlierContent} from './earlier-content.ts'
 import {type CommandOptions, countWords, messagesData, messagesText, type Outcome} from './outcome.ts'
 import {checkAndCompute} from './run-stages.ts'
 
@@ -15,19 +15,7 @@ export async function runCheck(options: CommandOptions): Promise<Outcome> {
   completeInterruptedSwaps(options.out, nodeDisk)
   const checked = await checkAndCompute(options.content, options.asOf)
   const {files, content, asOf} = checked
-  const earlier =
-    content && options.against !== undefined
-      ? await checkAndCompute(options.against, options.asOf)
-      : undefined
-  if (options.against !== undefined && earlier && !earlier.content) {
-    addMessage(
-      files,
-      {path: '.', line: 1, column: 1},
-      'no-missing-content',
-      `Unexpected errors in \`${options.against}\`, expected a content that passes the check to compare with`,
-      {note: `Run \`sheetanchor check --content ${options.against}\` and mend it, or name another folder`},
-    )
-  }
+  const earlier = content && (await earlierContent(options, files))
   const passed = content !== undefined && (earlier === undefined || earlier.content !== undefined)
   const report =
     checked.content && checked.values

@@ -3,23 +3,14 @@ import {notKnownWords} from '../handbook-model/computed.ts'
 import type {Content} from '../handbook-model/content.ts'
 import {printedText} from '../quantities/print-quantity.ts'
 import {compareTextSets, type PageChange} from '../technical-text/compare-texts.ts'
+import {
+  figureText,
+  type PrintedFigure,
+  type PrintedValue,
+  type ValueMove,
+  valueMoves,
+} from '../technical-text/value-moves.ts'
 import {type CheckedContent, stateVessel} from './run-stages.ts'
-
-/** A value that prints otherwise, on the pumps of a vessel where it does so in the same way; one side is missing where it came or went. */
-export interface ValueMove {
-  readonly value: string
-  readonly title: string
-  readonly vessel: string
-  readonly positions: readonly string[]
-  readonly before?: PrintedFigure
-  readonly after?: PrintedFigure
-}
-
-/** A value as pages print it. */
-export interface PrintedFigure {
-  readonly figure: string
-  readonly condition?: string
-}
 
 /** What differs between two contents: values as they print, and pages by their technical text. */
 export interface ContentMoves {
@@ -30,8 +21,8 @@ export interface ContentMoves {
 /** Holds a content against an earlier one. Both have passed the check. */
 export function compareContents(before: CheckedContent, after: CheckedContent): ContentMoves {
   return {
-    values: movedValues(before.values, after.values),
-    pages: compareTextSets(textsOf(before), textsOf(after)),
+    values: valueMoves(printedValues(before.values), printedValues(after.values)),
+    pages: compareTextSets(technicalTextsOf(before), technicalTextsOf(after)),
   }
 }
 
@@ -61,58 +52,21 @@ export function movesText({values, pages}: ContentMoves): string {
   ].join('\n')
 }
 
-function movedValues(
-  before: ComputedValues | undefined,
-  after: ComputedValues | undefined,
-): readonly ValueMove[] {
-  const old = printedValues(before)
-  const now = printedValues(after)
-  const moves = new Map<string, {readonly move: ValueMove; readonly positions: string[]}>()
-  for (const key of [...new Set([...old.keys(), ...now.keys()])]) {
-    const [from, to] = [old.get(key), now.get(key)]
-    const some = to ?? from
-    const [was, is] = [from, to].map((one) => one && figureText(one.printed))
-    if (!some || was === is) continue
-    const {value, title, vessel, position} = some
-    const group = [vessel, value, was, is].join('\n')
-    const known = moves.get(group)
-    if (known) known.positions.push(position)
-    else {
-      const positions = [position]
-      const move: ValueMove = {
-        value,
-        title,
-        vessel,
-        positions,
-        ...(from ? {before: from.printed} : {}),
-        ...(to ? {after: to.printed} : {}),
-      }
-      moves.set(group, {move, positions})
-    }
-  }
-  return [...moves.values()]
-    .map(({move}) => move)
-    .sort((a, b) => (`${a.vessel} ${a.value}` < `${b.vessel} ${b.value}` ? -1 : 1))
-}
-
-interface PrintedValue {
-  readonly value: string
-  readonly title: string
-  readonly vessel: string
-  readonly position: string
-  readonly printed: PrintedFigure
-}
-
-function printedValues(values: ComputedValues | undefined): ReadonlyMap<string, PrintedValue> {
-  const all = [...(values?.vessels ?? [])].flatMap(([vessel, positions]) =>
+/** Every value of every pump as pages print it. */
+export function printedValues(values: ComputedValues | undefined): readonly PrintedValue[] {
+  return [...(values?.vessels ?? [])].flatMap(([vessel, positions]) =>
     [...positions].flatMap(([position, ofPump]) =>
-      [...ofPump.values()].map((value): [string, PrintedValue] => [
-        `${vessel} ${position} ${value.id}`,
-        {value: value.id, title: value.title, vessel, position, printed: printedValue(value)},
-      ]),
+      [...ofPump.values()].map(
+        (value): PrintedValue => ({
+          value: value.id,
+          title: value.title,
+          vessel,
+          position,
+          printed: printedValue(value),
+        }),
+      ),
     ),
   )
-  return new Map(all)
 }
 
 function printedValue({result, condition}: ComputedValue): PrintedFigure {
@@ -121,16 +75,11 @@ function printedValue({result, condition}: ComputedValue): PrintedFigure {
   return condition ? {figure, condition} : {figure}
 }
 
-function figureText({figure, condition}: PrintedFigure): string {
-  return condition === undefined ? figure : `${figure} (${condition})`
-}
-
-function textsOf({content, values, ledgers, history}: CheckedContent): ReadonlyMap<string, string> {
+/** Technical texts of all pages of all vessels by page id. */
+export function technicalTextsOf({content, values, history}: CheckedContent): ReadonlyMap<string, string> {
   if (!content || !values) return new Map()
   return new Map(
-    vesselsOf(content).flatMap((vessel) => [
-      ...stateVessel(content, values, vessel, ledgers, false, history).technicalTexts,
-    ]),
+    vesselsOf(content).flatMap((vessel) => [...stateVessel(content, values, vessel, history).technicalTexts]),
   )
 }
 

@@ -1,4 +1,5 @@
 import {wordsIn, wordsOfText} from '../check/language/words-of-text.ts'
+import {isTried} from '../compile/is-tried.ts'
 import type {ComputedValues} from '../handbook-model/computed.ts'
 import type {Content} from '../handbook-model/content.ts'
 import type {SignalWord, Source} from '../handbook-model/office-content.ts'
@@ -22,6 +23,8 @@ export interface ContentReport {
   readonly signalWordsPer100Steps: Readonly<Record<SignalWord, number>>
   readonly coverage: readonly CoverageRow[]
   readonly exceptions: readonly {readonly rule: string; readonly file: string; readonly reason: string}[]
+  /** Procedures without a trial on board; with the designs aboard that lack one, where others have it. */
+  readonly untried: readonly string[]
   /** Values that stand on common practice, on a source known from memory alone, on a superseded one. */
   readonly commonPractice: readonly string[]
   readonly memoryOnly: readonly SourceUseRow[]
@@ -81,6 +84,7 @@ export function contentReport(
       lapsed: standing('lapsed'),
       unapproved: standing('unapproved'),
     },
+    untried: untriedProcedures(content),
     commonPractice: rows((source) => source.howKnown === 'common-practice').flatMap((row) => row.values),
     memoryOnly: rows((source) => source.howKnown === 'memory'),
     superseded: supersededSources(content, values, [...content.vessels.keys()]),
@@ -104,12 +108,26 @@ export function reportText(report: ContentReport): string {
     `exceptions from rules of language: ${report.exceptions.length}`,
     `sources: ${report.approvals.approved.length} approved, ${report.approvals.lapsed.length} changed after their approval, ${report.approvals.unapproved.length} without all three signatures`,
     ...report.approvals.lapsed.map((source) => `    changed after its approval: ${source}`),
+    `procedures not yet tried on board: ${report.untried.length} of ${report.procedures}${report.untried.length > 0 ? ` (${report.untried.join(', ')})` : ''}`,
     `values on common practice: ${report.commonPractice.length}`,
     `sources from memory alone: ${counted(report.memoryOnly)}`,
     `superseded sources: ${counted(report.superseded)}`,
     ...supersededPagesText(report.superseded),
     '',
   ].join('\n')
+}
+
+function untriedProcedures(content: Content): readonly string[] {
+  const designs = [
+    ...new Set(
+      [...content.vessels.values()].flatMap(({positions}) => positions.map(({design}) => design.id)),
+    ),
+  ].sort()
+  return [...content.procedures.values()].flatMap((procedure) => {
+    const open = designs.filter((design) => !isTried(procedure, design, content))
+    if (open.length === 0) return []
+    return [open.length === designs.length ? procedure.id : `${procedure.id} (${open.join(', ')})`]
+  })
 }
 
 function stepsOf(procedure: Procedure): readonly Step[] {

@@ -1,7 +1,8 @@
 import {join} from 'node:path'
 import {nearestWord} from '../check/nearest-word.ts'
 import type {Content} from '../handbook-model/content.ts'
-import {refuseUnapproved} from '../issues/approval-state.ts'
+import {contentHashOf, refuseUnapproved} from '../issues/approval-state.ts'
+import {type IssueHistory, newestLedger} from '../issues/history.ts'
 import type {Ledger} from '../issues/ledger.ts'
 import {type IssueFacts, nextPages} from '../issues/next-ledger.ts'
 import {stopsTheBuild} from '../messages/add-message.ts'
@@ -10,10 +11,10 @@ import {type Disk, nodeDisk} from '../publish/disk.ts'
 import {manifestLines} from '../publish/manifest.ts'
 import {faultOfOutFolder} from '../publish/out-folder.ts'
 import {completeInterruptedSwaps, publishVessel} from '../publish/publish-vessel.ts'
-import {renderHandbook} from '../render/render-handbook.ts'
 import {technicalHash} from '../technical-text/technical-hash.ts'
+import {handbookFiles} from './handbook-files.ts'
 import {type CommandOptions, countWords, messagesData, messagesText, type Outcome} from './outcome.ts'
-import {type ProgramFiles, readProgramFiles, readProgramVersion} from './program-files.ts'
+import {type ProgramWithVersion, readProgramWithVersion} from './program-files.ts'
 import {checkAndCompute, stateVessel} from './run-stages.ts'
 import {writeWhole} from './write-whole.ts'
 
@@ -45,14 +46,14 @@ export async function runIssue(
   words: IssueWords,
   options: CommandOptions,
   disk: Disk = nodeDisk,
-  programFiles: () => Promise<ProgramFiles & {readonly version: string}> = programWithVersion,
+  programFiles: () => Promise<ProgramWithVersion> = readProgramWithVersion,
 ): Promise<Outcome> {
   const fault = faultOfOutFolder(options.out, disk)
   if (fault) return {exitStatus: 3, out: '', err: `${fault.reason}\n    mend: ${fault.mend}\n`}
   completeInterruptedSwaps(options.out, disk)
   options.progress('reading and checking')
   const checked = await checkAndCompute(options.content, options.asOf)
-  const {files, content, values, hashes, ledgers, history} = checked
+  const {files, content, values, hashes, history} = checked
   const failed = (): Outcome => ({
     exitStatus: 1,
     out: options.json
@@ -62,11 +63,11 @@ export async function runIssue(
   })
   if (!content || !values) return failed()
   const vessel = options.vessels[0] ?? ''
-  const earlier = ledgers.get(vessel)
+  const earlier = newestLedger(history, vessel)
   const refusal = refusalOf(words, options, content, earlier)
   if (refusal !== undefined) return {exitStatus: 2, out: '', err: `${refusal}\n`}
   options.progress(`compiling ${vessel}`)
-  const draft = stateVessel(content, values, vessel, ledgers, false, history)
+  const draft = stateVessel(content, values, vessel, history)
   const program = await programFiles()
   const made = new Set(draft.pages.pages.flatMap((page) => [...page.head.madeFrom]))
   refuseUnapproved(made, hashes, content.approvals, files)
@@ -77,7 +78,7 @@ export async function runIssue(
     asOf: options.asOf ?? words.date,
     issuedBy: words.by,
     toolVersion: program.version,
-    contentHash: technicalHash([...hashes].map(([path, hash]) => `${hash}  ${path}\n`).join('')),
+    contentHash: contentHashOf(hashes),
     sources: Object.fromEntries(hashes),
   }
   const pages = nextPages(
@@ -99,17 +100,8 @@ export async function runIssue(
   if (stopsTheBuild(files)) return failed()
   const open: Ledger = {version: 1, ...facts, manifestHash: '0'.repeat(64), pages}
   options.progress(`rendering ${vessel}`)
-  const texts = new Map([
-    ...history.texts,
-    ...[...draft.technicalTexts.values()].map((text): [string, string] => [technicalHash(text), text]),
-  ])
-  const rendered = renderHandbook({
-    ...stateVessel(content, values, vessel, new Map([[vessel, open]]), false, {
-      texts,
-      earlier: new Map(earlier ? [[vessel, earlier]] : []),
-    }),
-    ...program,
-  })
+  const now = withIssue(history, open, draft.technicalTexts)
+  const rendered = handbookFiles(stateVessel(content, values, vessel, now), program, now, files)
   checkFiles(vessel, rendered, files)
   if (stopsTheBuild(files)) return failed()
   const ledger: Ledger = {...open, manifestHash: technicalHash(manifestLines(rendered))}
@@ -123,10 +115,6 @@ export async function runIssue(
       : countsText(words, vessel, counts, options.out),
     err: messagesText(files, options),
   }
-}
-
-async function programWithVersion(): Promise<ProgramFiles & {readonly version: string}> {
-  return {...(await readProgramFiles()), version: await readProgramVersion()}
 }
 
 function refusalOf(
@@ -153,6 +141,22 @@ function refusalOf(
   if (!person.may.includes('publish'))
     return `Unexpected \`${by}\` as publisher, expected a person who may \`publish\` by office.yaml:${person.place.line}`
   return undefined
+}
+
+/** The history with one issue more. */
+function withIssue(
+  {ledgers, texts}: IssueHistory,
+  ledger: Ledger,
+  newTexts: ReadonlyMap<string, string>,
+): IssueHistory {
+  const {vessel} = ledger
+  return {
+    ledgers: new Map([...ledgers, [vessel, [...(ledgers.get(vessel) ?? []), ledger]]]),
+    texts: new Map([
+      ...texts,
+      ...[...newTexts.values()].map((text): [string, string] => [technicalHash(text), text]),
+    ]),
+  }
 }
 
 /** Texts that no earlier issue has, then the ledger that names them. */

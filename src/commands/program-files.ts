@@ -14,7 +14,7 @@ export async function readProgramFiles(): Promise<ProgramFiles> {
   const runtime = async (name: string): Promise<string> =>
     readFile(join(root, '.build', 'runtime', `${name}.js`), 'utf8')
   const templates = new Map<string, string>()
-  for (const folder of ['pages', 'parts', 'styles', 'signs']) {
+  for (const folder of ['pages', 'parts', 'styles', 'signs', 'alone']) {
     for (const name of (await readdir(join(root, 'templates', folder))).sort()) {
       templates.set(`${folder}/${name}`, await readFile(join(root, 'templates', folder, name), 'utf8'))
     }
@@ -25,8 +25,15 @@ export async function readProgramFiles(): Promise<ProgramFiles> {
   }
 }
 
-/** Version of the program, from the package file in its own folder. */
-export async function readProgramVersion(): Promise<string> {
+/** The same with the version of the program. */
+export type ProgramWithVersion = ProgramFiles & {readonly version: string}
+
+/** Reads templates, runtime and version from the program's own folder. */
+export async function readProgramWithVersion(): Promise<ProgramWithVersion> {
+  return {...(await readProgramFiles()), version: await readProgramVersion()}
+}
+
+async function readProgramVersion(): Promise<string> {
   const path = fileURLToPath(new URL('../package.json', import.meta.url))
   const data: unknown = JSON.parse(await readFile(path, 'utf8'))
   return typeof data === 'object' && data !== null && 'version' in data ? String(data.version) : ''

@@ -9,22 +9,15 @@ import type {Content} from '../handbook-model/content.ts'
 import type {HandbookPages, PageState} from '../handbook-model/pages.ts'
 import type {PublicationPage} from '../handbook-model/publication.ts'
 import {sourceHashes} from '../issues/approval-state.ts'
+import {type IssueHistory, newestLedger} from '../issues/history.ts'
+import {issueText} from '../issues/issue-text.ts'
 import {type Ledger, ledgersOf} from '../issues/ledger.ts'
 import {pageState} from '../issues/page-state.ts'
 import {pageUpdate, textsBehind} from '../issues/page-update.ts'
 import {publicationPages} from '../issues/publication.ts'
-import {addMessage, type ContentFiles, stopsTheBuild} from '../messages/add-message.ts'
+import {type ContentFiles, stopsTheBuild} from '../messages/add-message.ts'
 import {readSources} from '../read/read-sources.ts'
-import {technicalHash} from '../technical-text/technical-hash.ts'
-import {technicalLines, technicalText} from '../technical-text/technical-text.ts'
-
-/** Earlier issues, as far as pages are compared with them. */
-export interface IssueHistory {
-  /** Technical texts of issues by their hash. */
-  readonly texts: ReadonlyMap<string, string>
-  /** The ledger before the newest one, of each vessel that has two issues. */
-  readonly earlier: ReadonlyMap<string, Ledger>
-}
+import {technicalLines, textOfLines} from '../technical-text/technical-text.ts'
 
 /** Content and values of one run; undefined content when a message stops the build. */
 export interface CheckedContent {
@@ -33,10 +26,7 @@ export interface CheckedContent {
   readonly values: ComputedValues | undefined
   /** Hash of every source that people sign, by its path. */
   readonly hashes: ReadonlyMap<string, string>
-  /** What the issues before say. */
   readonly history: IssueHistory
-  /** The newest ledger of each vessel that has an issue. */
-  readonly ledgers: ReadonlyMap<string, Ledger>
   /** The day that dates are compared with; undefined where none is named and the content holds none. */
   readonly asOf: ComparisonDate | undefined
 }
@@ -53,13 +43,14 @@ export async function checkAndCompute(contentFolder: string, asOf?: string): Pro
   const hashes = sourceHashes(files)
   const content = checkContent(sources, files)
   const values = content && computeValues(content, files)
-  const issues = [...(content?.vessels.keys() ?? [])].map(
-    (vessel) => [vessel, ledgersOf(vessel, sources.ledgers, files)] as const,
-  )
-  const ledgers = lastOf(issues, -1)
-  const ledgerTexts = textsByHash(sources.ledgers)
-  for (const ledger of ledgers.values()) refuseLostTexts(ledger, ledgerTexts, files)
-  const issued = [...ledgers.values()].map(({date}) => date).reduce(laterDay, undefined)
+  const vessels = [...(content?.vessels.keys() ?? [])]
+  const history: IssueHistory = {
+    ledgers: new Map(vessels.map((vessel) => [vessel, ledgersOf(vessel, sources.ledgers, files)])),
+    texts: textsByHash(sources.ledgers),
+  }
+  const newest = vessels.flatMap((vessel) => newestLedger(history, vessel) ?? [])
+  for (const named of newest.flatMap(textsBehind)) issueText(named, history.texts, files)
+  const issued = newest.map(({date}) => date).reduce(laterDay, undefined)
   const compared = comparisonDate(asOf, laterDay(newestDay(sources), issued))
   if (content) noAgedRubber(content, compared?.day, files)
   const sound = !stopsTheBuild(files)
@@ -68,23 +59,9 @@ export async function checkAndCompute(contentFolder: string, asOf?: string): Pro
     content: sound ? content : undefined,
     values: sound ? values : undefined,
     hashes,
-    history: {texts: ledgerTexts, earlier: lastOf(issues, -2)},
-    ledgers,
+    history,
     asOf: compared,
   }
-}
-
-/** One ledger of each vessel, counted from the newest. */
-function lastOf(
-  issues: readonly (readonly [string, readonly Ledger[]])[],
-  place: -1 | -2,
-): ReadonlyMap<string, Ledger> {
-  return new Map(
-    issues.flatMap(([vessel, ledgers]): [string, Ledger][] => {
-      const ledger = ledgers.at(place)
-      return ledger ? [[vessel, ledger]] : []
-    }),
-  )
 }
 
 function textsByHash(ledgerFiles: ReadonlyMap<string, string>): ReadonlyMap<string, string> {
@@ -94,21 +71,6 @@ function textsByHash(ledgerFiles: ReadonlyMap<string, string>): ReadonlyMap<stri
       return hash === undefined ? [] : [[hash, text]]
     }),
   )
-}
-
-/** Tells every text that is not there as it was written, of those from which changes of issued pages are told. */
-function refuseLostTexts(ledger: Ledger, texts: ReadonlyMap<string, string>, files: ContentFiles): void {
-  for (const hash of new Set(textsBehind(ledger))) {
-    const text = texts.get(hash)
-    if (text !== undefined && technicalHash(text) === hash) continue
-    addMessage(
-      files,
-      {path: `issues/${ledger.vessel}/texts/${hash}.txt`, line: 1, column: 1},
-      'no-lost-text',
-      `Unexpected ${text === undefined ? 'gap' : 'change'} at a text of issue \`${ledger.issue}\` of \`${ledger.vessel}\`, expected the file as the tool wrote it`,
-      {note: 'Take the texts again from the commit of the issue'},
-    )
-  }
 }
 
 function comparisonDate(named: string | undefined, newest: string | undefined): ComparisonDate | undefined {
@@ -125,49 +87,35 @@ export interface StatedPages {
   readonly issue: {readonly number: string; readonly date: string} | undefined
 }
 
-/**
- * Compiles one vessel and holds each page against the newest ledger.
- *
- * @param history
- *   Earlier issues, from which the changes of issued pages are told.
- */
+/** Compiles one vessel, holds each page against its newest issue and tells what that issue changed. */
 export function stateVessel(
   content: Content,
   values: ComputedValues,
   vessel: string,
-  ledgers: ReadonlyMap<string, Ledger>,
+  history: IssueHistory,
   withPlaces = false,
-  history: IssueHistory = {texts: new Map(), earlier: new Map()},
 ): StatedPages {
   const pages = compilePages(content, values, vessel, withPlaces)
-  const ledger = ledgers.get(vessel)
-  const technicalTexts = new Map(
-    pages.pages.map((page) => [page.head.id, technicalText(page, pages.vessel.name)]),
-  )
+  const {texts} = history
+  const [earlier, ledger] = lastTwo(history.ledgers.get(vessel))
+  const lines = new Map(pages.pages.map((page) => [page.head.id, technicalLines(page, pages.vessel.name)]))
+  const technicalTexts = new Map([...lines].map(([id, own]) => [id, textOfLines(own)]))
   const states = new Map(
-    pages.pages.map((page): [string, PageState] => {
-      const {id} = page.head
-      const lines = technicalLines(page, pages.vessel.name)
-      return [
-        id,
-        pageState(id, technicalTexts.get(id) ?? '', ledger, (entry) =>
-          pageUpdate(lines, entry, history.texts),
-        ),
-      ]
-    }),
+    [...lines].map(([id, own]): [string, PageState] => [
+      id,
+      pageState(id, technicalTexts.get(id) ?? '', ledger, (entry) => pageUpdate(own, entry, texts)),
+    ]),
   )
-  const publication = publicationPages({
-    pages,
-    states,
-    ledger,
-    earlier: history.earlier.get(vessel),
-    texts: history.texts,
-  })
   return {
     pages,
     technicalTexts,
     states,
-    publication,
+    publication: publicationPages({pages, states, ledger, earlier, texts}),
     issue: ledger && {number: ledger.issue, date: ledger.date},
   }
+}
+
+/** The issue before the newest one, then the newest. */
+function lastTwo(ledgers: readonly Ledger[] = []): readonly [Ledger | undefined, Ledger | undefined] {
+  return [ledgers.at(-2), ledgers.at(-1)]
 }

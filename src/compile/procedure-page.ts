@@ -4,6 +4,7 @@ import {boundSection, stepCounter} from './bind-step.ts'
 import {bindText} from './bind-text.ts'
 import {cautionNumbers} from './caution-numbers.ts'
 import {found, type PumpDesk, positionHead, pumpValue} from './desk.ts'
+import {isTried} from './is-tried.ts'
 import {filesOfProcedure} from './made-from.ts'
 import {partLink, procedurePageId, procedurePath, toolLink} from './page-paths.ts'
 import {valueLine} from './value-line.ts'
@@ -30,6 +31,7 @@ export function procedurePage(procedure: Procedure, desk: PumpDesk): ProcedurePa
       madeFrom: filesOfProcedure(procedure, desk),
     },
     activity: wordsEn.activities[procedure.activity],
+    isTried: isTried(procedure, desk.design.id, desk.content),
     isCard: procedure.activity === 'card',
     performedBy: procedure.performedBy.en,
     supervisedBy: procedure.supervisedBy.en,

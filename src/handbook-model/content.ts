@@ -16,6 +16,7 @@ import type {
   Tool,
 } from './office-content.ts'
 import type {Procedure} from './procedure.ts'
+import type {Trial} from './trial-content.ts'
 import type {Cargo, Vessel} from './vessel-content.ts'
 
 /** Product of `check`: the whole content, typed, references proven. Maps are in sorted order of their ids. */
@@ -37,6 +38,7 @@ export interface Content {
   readonly approvals: readonly Approval[]
   readonly changes: readonly DeclaredChange[]
   readonly withdrawals: readonly Withdrawal[]
+  readonly trials: readonly Trial[]
 }
 
 /** The CSV tables, each row typed and with its own line as origin. */

@@ -201,6 +201,8 @@ export interface ProcedurePage {
   readonly activity: string
   /** True for a card: one sheet for an emergency, which is read while it is done. */
   readonly isCard: boolean
+  /** Whether it was tried on board, on a pump of this design; only a draft says that it was not. */
+  readonly isTried: boolean
   readonly performedBy: string
   readonly supervisedBy: string
   readonly competence: string

@@ -2,8 +2,8 @@ import {type Approval, type SignatureRole, signatureRoles} from '../handbook-mod
 import {addMessage, type ContentFiles} from '../messages/add-message.ts'
 import {technicalHash} from '../technical-text/technical-hash.ts'
 
-/** Files that say who answers for the others; they are signed by being what they are. */
-const unsigned = /^(?:approvals|changes)\.yaml$|^issues\/|^\.$/u
+/** Files that say who answers for the others, and records of trials that no issued page shows; they are signed by being what they are. */
+const unsigned = /^(?:approvals|changes|trials)\.yaml$|^issues\/|^\.$/u
 
 /**
  * Hash of every source that people sign, by its path.
@@ -18,6 +18,11 @@ export function sourceHashes(files: ContentFiles): ReadonlyMap<string, string> {
       .map(([path, file]): [string, string] => [path, technicalHash(String(file.value ?? ''))])
       .sort(([a], [b]) => (a < b ? -1 : 1)),
   )
+}
+
+/** One hash over all sources: what an issue was made from. */
+export function contentHashOf(hashes: ReadonlyMap<string, string>): string {
+  return technicalHash([...hashes].map(([path, hash]) => `${hash}  ${path}\n`).join(''))
 }
 
 /** How a source stands: signed in every role as it reads now, signed as it read before, or not signed by all. */

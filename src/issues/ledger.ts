@@ -52,31 +52,20 @@ const ledgerShape = z.strictObject({
 export type Ledger = z.infer<typeof ledgerShape>
 
 /**
- * Reads the ledgers of one vessel; a damaged one is a message.
+ * Reads the ledgers of one vessel, oldest first; a damaged one is a message.
  *
  * @param texts
  *   Files below content/issues by path.
- * @returns
- *   The newest ledger, or `undefined` when the vessel has no issue yet.
  */
-export function newestLedger(
-  vessel: string,
-  texts: ReadonlyMap<string, string>,
-  files: ContentFiles,
-): Ledger | undefined {
-  return ledgersOf(vessel, texts, files).at(-1)
-}
-
-/** All ledgers of one vessel from the first issue to the newest; a damaged one is a message. */
 export function ledgersOf(
   vessel: string,
   texts: ReadonlyMap<string, string>,
   files: ContentFiles,
 ): readonly Ledger[] {
-  return [...texts]
+  const ledgers = [...texts]
     .filter(([path]) => path.startsWith(`issues/${vessel}/`) && path.endsWith('.json'))
     .flatMap(([path, text]) => readLedger(path, text, files) ?? [])
-    .sort((a, b) => (a.date === b.date ? compare(a.issue, b.issue) : compare(a.date, b.date)))
+  return ledgers.sort((a, b) => (a.date === b.date ? compare(a.issue, b.issue) : compare(a.date, b.date)))
 }
 
 function compare(a: string, b: string): number {

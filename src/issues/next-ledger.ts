@@ -2,6 +2,7 @@ import type {DeclaredChange, Withdrawal} from '../handbook-model/approval-conten
 import {addMessage, type ContentFiles} from '../messages/add-message.ts'
 import {compareTexts, type LineChange} from '../technical-text/compare-texts.ts'
 import {checkCode, technicalHash} from '../technical-text/technical-hash.ts'
+import {issueText} from './issue-text.ts'
 import type {Ledger, PageEntry} from './ledger.ts'
 
 /** What an issue is named, and what it is made from. */
@@ -141,16 +142,9 @@ function changedLines(
   {earlierTexts, facts}: IssueInput,
   files: ContentFiles,
 ): readonly LineChange[] | undefined {
-  const before = earlierTexts.get(earlier.hash)
-  if (before !== undefined && technicalHash(before) === earlier.hash) return compareTexts(before, page.text)
-  addMessage(
-    files,
-    {path: `issues/${facts.vessel}/texts/${earlier.hash}.txt`, line: 1, column: 1},
-    'no-lost-text',
-    `Unexpected ledger without the text of page \`${page.id}\` in revision ${earlier.revision}, expected the file as the tool wrote it`,
-    {note: 'Take the texts again from the commit of the issue'},
-  )
-  return undefined
+  const {revision, hash} = earlier
+  const before = issueText({vessel: facts.vessel, page: page.id, revision, hash}, earlierTexts, files)
+  return before === undefined ? undefined : compareTexts(before, page.text)
 }
 
 /** Each changed source behind a page that moved says why, once for all pages. */

@@ -1,6 +1,7 @@
 import {barKey, type PageUpdate, type RemovedBlock, type RemovedKind} from '../handbook-model/page-update.ts'
 import {type LineChange, type PlacedChange, placedChanges} from '../technical-text/compare-texts.ts'
 import type {TechnicalLine} from '../technical-text/technical-line.ts'
+import type {NamedText} from './issue-text.ts'
 import type {Ledger, PageEntry} from './ledger.ts'
 
 /**
@@ -29,10 +30,15 @@ export function pageUpdate(
   return {reasons, ...marksOf(changes, lines), compared: true}
 }
 
-/** Hashes of the texts that the marks of a ledger's pages are told from. */
-export function textsBehind({pages}: Ledger): readonly string[] {
-  return Object.values(pages).flatMap(({previousHash, revisionHash, hash, withdrawn}) =>
-    previousHash === undefined || withdrawn ? [] : [previousHash, revisionHash ?? hash],
+/** The texts that the marks of a ledger's pages are told from. */
+export function textsBehind({vessel, pages}: Ledger): readonly NamedText[] {
+  return Object.entries(pages).flatMap(([page, {revision, previousHash, revisionHash, hash, withdrawn}]) =>
+    previousHash === undefined || withdrawn
+      ? []
+      : [
+          {vessel, page, revision: revision - 1, hash: previousHash},
+          {vessel, page, revision, hash: revisionHash ?? hash},
+        ],
   )
 }
 

@@ -212,6 +212,13 @@ export const ruleReasons: Readonly<Record<RuleId, RuleReason>> = {
     rejected: 'a ledger whose texts were not committed with it',
     mend: 'take the texts again from the commit of the issue',
   },
+  'no-unplaced-trial': {
+    why: 'A trial on board counts for the design on which it was made, and is told by a role: names of persons stay out.',
+    accepted:
+      '`{procedure: wear-rings, vessel: vessel-a, position: 4s, date: 2031-01-05, role: second engineer, result: done as written}`',
+    rejected: 'a trial of a procedure on a pump without `position`; a role that no procedure names',
+    mend: 'name the pump, and a role of `performed-by` or `supervised-by`',
+  },
   'no-raw-html': {
     why: 'HTML would bypass escaping, paper and the technical text.',
     accepted: '`**stop**`',

@@ -40,6 +40,7 @@ export const severities = {
   'no-unexplained-change': 'stops-the-build',
   'no-disguised-change': 'stops-the-build',
   'no-lost-text': 'stops-the-build',
+  'no-unplaced-trial': 'stops-the-build',
   // procedure language
   'no-raw-html': 'stops-the-build',
   'no-scope-mix': 'stops-the-build',

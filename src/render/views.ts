@@ -88,9 +88,9 @@ export function pageView(plain: Page, handbook: HandbookPages, state: PageState)
   return {
     page,
     blocks,
-    update: update && updateView(update, stateView(state).revision),
+    update: update && updateView(update, stateView(state, false).revision),
     vessel,
-    state: stateView(state),
+    state: stateView(state, page.kind === 'procedure' && !page.isTried),
     words: interfaceWords,
     contract: contractVersion,
     base,
@@ -173,9 +173,9 @@ function updateView({reasons, compared, removed}: PageUpdate, revision: string):
   }
 }
 
-function stateView(state: PageState): StateView {
-  if (state.kind === 'draft')
-    return {issued: false, revision: interfaceWords.draft, date: '', code: '', spoken: ''}
+function stateView(state: PageState, untried: boolean): StateView {
+  const draft = untried ? `${interfaceWords.draft}, ${interfaceWords.untried}` : interfaceWords.draft
+  if (state.kind === 'draft') return {issued: false, revision: draft, date: '', code: '', spoken: ''}
   return {
     issued: true,
     revision: `${state.revision}${state.suffix}`,

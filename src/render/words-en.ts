@@ -6,6 +6,7 @@ export const interfaceWords = {
     'Scripts are off: colours follow the PC, and sheet numbers are left to write by hand. Everything else is complete.',
   demonstration: 'Demonstration data, not for service',
   draft: 'DRAFT, NOT ISSUED',
+  untried: 'not yet tried on board',
   revision: 'revision',
   phases: {'as-found': 'AS FOUND', 'as-left': 'AS LEFT', during: 'DURING THE WORK'},
   palettes: {day: 'Day', dusk: 'Dusk', night: 'Night'},

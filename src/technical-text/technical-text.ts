@@ -18,7 +18,12 @@ import type {TechnicalLine} from './technical-line.ts'
  * A value is its figure with its unit, then each further figure, then its condition.
  */
 export function technicalText(page: Page, vesselName: string): string {
-  return technicalLines(page, vesselName)
+  return textOfLines(technicalLines(page, vesselName))
+}
+
+/** The text that lines make. */
+export function textOfLines(lines: readonly TechnicalLine[]): string {
+  return lines
     .map((line) => `${line.block}\t${line.kind}\t${line.text}\n`)
     .join('')
     .normalize('NFC')

@@ -41,7 +41,7 @@ describe('the command line', () => {
   test.each([
     [
       ['chek'],
-      'Unexpected command `chek`, expected `check` or another of check, build, approve, issue, calculate\n',
+      'Unexpected command `chek`, expected `check` or another of check, build, preview, approve, issue, calculate\n',
     ],
     [['check', '--vesel', 'vessel-a'], "Unknown option '--vesel'"],
     [['check', 'stray'], "Unexpected argument 'stray'"],
@@ -73,6 +73,7 @@ describe('the command line', () => {
       'failures of fitted parts',
       'exceptions from rules of language',
       'sources',
+      'procedures not yet tried on board',
       'values on common practice',
       'sources from memory alone',
       'superseded sources',

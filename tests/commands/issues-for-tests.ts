@@ -1,13 +1,14 @@
 import {join} from 'node:path'
 import {expect} from 'vitest'
 import {runApprove} from '../../src/commands/approve.ts'
+import {handbookFiles} from '../../src/commands/handbook-files.ts'
 import {runIssue} from '../../src/commands/issue.ts'
 import type {CommandOptions, Outcome} from '../../src/commands/outcome.ts'
 import {checkAndCompute, stateVessel} from '../../src/commands/run-stages.ts'
+import {newestLedger} from '../../src/issues/history.ts'
 import {type Ledger, readLedger} from '../../src/issues/ledger.ts'
 import {type Disk, nodeDisk} from '../../src/publish/disk.ts'
 import {manifestLines} from '../../src/publish/manifest.ts'
-import {renderHandbook} from '../../src/render/render-handbook.ts'
 import {technicalHash} from '../../src/technical-text/technical-hash.ts'
 import {textsBelow} from '../publish/folders-for-tests.ts'
 import {countingDisk, type Moment, stoppingDisk, stopWords} from '../publish/stopping-disk.ts'
@@ -85,13 +86,10 @@ export function siteOf(content: ChangedContent): Readonly<Record<string, string>
 
 /** Hash of the list of files that a build of the content gives. */
 export async function builtManifest(folder: string): Promise<string> {
-  const {content, values, ledgers, history} = await checkAndCompute(folder)
+  const {content, values, history, files} = await checkAndCompute(folder)
   if (!content || !values) throw new Error('Unexpected errors in the content, expected none')
-  return technicalHash(
-    manifestLines(
-      renderHandbook({...stateVessel(content, values, 'vessel-s', ledgers, false, history), ...program}),
-    ),
-  )
+  const stated = stateVessel(content, values, 'vessel-s', history)
+  return technicalHash(manifestLines(handbookFiles(stated, program, history, files)))
 }
 
 /**
@@ -129,9 +127,9 @@ export function stopIssues(
         await withChangedContent(async (copy) => {
           const stopping = issue(copy, '2031-02', '2031-02-10', stoppingDisk(nodeDisk, stopAt, moment))
           await expect(stopping).rejects.toThrow(stopWords)
-          const {files, ledgers} = await checkAndCompute(copy.folder)
+          const {files, history} = await checkAndCompute(copy.folder)
           expect([...files.values()].flatMap((file) => file.messages)).toEqual([])
-          const number = ledgers.get('vessel-s')?.issue ?? 'none'
+          const number = newestLedger(history, 'vessel-s')?.issue ?? 'none'
           found.add(number)
           if (number === '2031-01') expect((await issue(copy, '2031-02', '2031-02-10')).exitStatus).toBe(0)
           expect(await builtManifest(copy.folder)).toBe(ledgerOf(copy, '2031-02').manifestHash)

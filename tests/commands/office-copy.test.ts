@@ -3,10 +3,10 @@ import {checkAndCompute, stateVessel} from '../../src/commands/run-stages.ts'
 import type {ExplainedInput} from '../../src/handbook-model/pages.ts'
 import {smallContent} from './changed-content.ts'
 
-const {content, values, ledgers} = await checkAndCompute(smallContent)
+const {content, values, history} = await checkAndCompute(smallContent)
 if (!content || !values) throw new Error('Unexpected errors in the small content, expected none')
-const aboard = stateVessel(content, values, 'vessel-s', ledgers)
-const office = stateVessel(content, values, 'vessel-s', ledgers, true)
+const aboard = stateVessel(content, values, 'vessel-s', history)
+const office = stateVessel(content, values, 'vessel-s', history, true)
 
 function inputsOf({pages}: typeof aboard): readonly ExplainedInput[] {
   return pages.pages.flatMap((page) =>

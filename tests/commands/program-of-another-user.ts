@@ -37,6 +37,7 @@ export async function programOfAnotherUser(): Promise<Program> {
       recursive: true,
       dereference: true,
     })
+    cpSync(join(compiled.folder, 'package.json'), join(folder, 'package.json'), {dereference: true})
     cpSync(smallContent, join(folder, 'content'), {recursive: true})
   } finally {
     rmSync(compiled.folder, {recursive: true, force: true})

@@ -14,11 +14,11 @@ export interface RenderedContent {
 
 /** Reads, checks, computes, compiles and renders a content folder, and checks the files as a build does. */
 export async function renderedContent(folder: string): Promise<RenderedContent> {
-  const {files, content, values, ledgers, history} = await checkAndCompute(folder)
+  const {files, content, values, history} = await checkAndCompute(folder)
   const vessels = new Map<string, readonly RenderedFile[]>()
   if (content && values) {
     for (const vessel of content.vessels.keys()) {
-      const stated = stateVessel(content, values, vessel, ledgers, false, history)
+      const stated = stateVessel(content, values, vessel, history)
       const rendered = renderHandbook({...stated, templates, runtime: {head: '', page: '', hub: ''}})
       checkFiles(vessel, rendered, files)
       vessels.set(vessel, rendered)

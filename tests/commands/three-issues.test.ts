@@ -136,6 +136,7 @@ describe('three issues in a row by commands', () => {
       Object.entries(from).flatMap(([path, text]) => (to[path] === text ? [] : [path]))
     expect(changed(one, two)).toEqual([
       'changed.html',
+      'check-data.js',
       'effective.html',
       'issue.html',
       'issue.js',

@@ -160,6 +160,7 @@ export function contentOf(more: Partial<Content> & {readonly list?: readonly Pro
     approvals: [],
     changes: [],
     withdrawals: [],
+    trials: [],
     failures: [],
     tools: byId([
       tool('wrench'),

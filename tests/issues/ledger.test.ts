@@ -1,5 +1,5 @@
 import {describe, expect, test} from 'vitest'
-import {type Ledger, newestLedger, readLedger} from '../../src/issues/ledger.ts'
+import {type Ledger, ledgersOf, readLedger} from '../../src/issues/ledger.ts'
 import type {ContentFiles} from '../../src/messages/add-message.ts'
 import {printMessages} from '../../src/messages/print-messages.ts'
 import {checkCode} from '../../src/technical-text/technical-hash.ts'
@@ -112,8 +112,8 @@ describe('the newest ledger', () => {
       ['issues/vessel-a-two/2031-03.json', text('2031-03', '2031-03-14')],
       ['issues/vessel-a/texts/abc.txt', 'identity'],
     ])
-    expect(newestLedger('vessel-a', new Map(), files)).toBeUndefined()
-    expect(newestLedger('vessel-a', others, files)).toBeUndefined()
+    expect(ledgersOf('vessel-a', new Map(), files)).toEqual([])
+    expect(ledgersOf('vessel-a', others, files)).toEqual([])
     expect(files.size).toBe(0)
   })
 
@@ -124,7 +124,7 @@ describe('the newest ledger', () => {
       ['issues/vessel-a/2030-11.json', text('2030-11', '2030-11-30')],
     ] as const
     for (const order of [issues, [...issues].reverse()])
-      expect(newestLedger('vessel-a', new Map(order), new Map())?.issue).toBe('2032-01')
+      expect(ledgersOf('vessel-a', new Map(order), new Map()).at(-1)?.issue).toBe('2032-01')
   })
 
   test('of one day is the one with the later name', () => {
@@ -132,7 +132,7 @@ describe('the newest ledger', () => {
       ['issues/vessel-a/2031-03b.json', text('2031-03b', '2031-03-14')],
       ['issues/vessel-a/2031-03a.json', text('2031-03a', '2031-03-14')],
     ] as const
-    expect(newestLedger('vessel-a', new Map(issues), new Map())?.issue).toBe('2031-03b')
+    expect(ledgersOf('vessel-a', new Map(issues), new Map()).at(-1)?.issue).toBe('2031-03b')
   })
 
   test('is never guessed past a damaged one: the damage is a message that stops the build', () => {
@@ -141,7 +141,7 @@ describe('the newest ledger', () => {
       ['issues/vessel-a/2031-03.json', text('2031-03', '2031-03-14')],
       ['issues/vessel-a/2031-04.json', '{'],
     ])
-    newestLedger('vessel-a', issues, files)
+    ledgersOf('vessel-a', issues, files)
     expect(
       files.get('issues/vessel-a/2031-04.json')?.messages.map(({ruleId, fatal}) => ({ruleId, fatal})),
     ).toEqual([{ruleId: 'no-damaged-ledger', fatal: true}])

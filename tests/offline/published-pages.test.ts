@@ -52,10 +52,10 @@ describe('technical texts', () => {
   const procedures = new Set<string>()
   const positions = new Set<string>()
   beforeAll(async () => {
-    const {content, values, ledgers, history} = await checkAndCompute('content')
+    const {content, values, history} = await checkAndCompute('content')
     if (!content || !values)
       throw new Error('Unexpected content with errors, expected the demonstration to check')
-    const stated = stateVessel(content, values, 'vessel-a', ledgers, false, history)
+    const stated = stateVessel(content, values, 'vessel-a', history)
     for (const {head} of stated.pages.pages) texts.set(head.path, stated.technicalTexts.get(head.id) ?? '')
     for (const {id, scope} of content.procedures.values()) if (scope === 'position') procedures.add(id)
     for (const {id} of content.vessels.get('vessel-a')?.positions ?? []) positions.add(id)

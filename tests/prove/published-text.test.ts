@@ -18,11 +18,11 @@ const texts = new Map<string, string>()
 const expected: string[] = []
 
 beforeAll(async () => {
-  const {content, values, ledgers, history} = await checkAndCompute(work.content)
+  const {content, values, history} = await checkAndCompute(work.content)
   if (!content || !values) throw new Error('Unexpected content with errors, expected it to check')
   const procedures = [...content.procedures.values()].filter((one) => one.scope === 'position')
   for (const [vessel, {positions}] of content.vessels) {
-    const stated = stateVessel(content, values, vessel, ledgers, false, history)
+    const stated = stateVessel(content, values, vessel, history)
     for (const {head} of stated.pages.pages) {
       texts.set(`${vessel}/${head.path}`, stated.technicalTexts.get(head.id) ?? '')
       expected.push(`${vessel}/${head.path}`)

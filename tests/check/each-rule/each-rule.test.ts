@@ -14,9 +14,11 @@ import {readingCases} from './reading-cases.ts'
 import {referenceCases} from './reference-cases.ts'
 import {toldAfter, unchanged} from './rule-case.ts'
 import {shapeCases} from './shape-cases.ts'
+import {trialCases} from './trial-cases.ts'
 
 const cases = [
   ...approvalCases,
+  ...trialCases,
   ...readingCases,
   ...shapeCases,
   ...referenceCases,
