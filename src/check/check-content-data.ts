@@ -1,6 +1,6 @@
 import type {z} from 'zod'
 import type {Reference} from '../handbook-model/datum.ts'
-import type {Symptom} from '../handbook-model/office-content.ts'
+import type {Job, Symptom} from '../handbook-model/office-content.ts'
 import type {ContentSources} from '../handbook-model/sources.ts'
 import {addMessage, type ContentFiles, stopsTheBuild} from '../messages/add-message.ts'
 import {checkDesigns} from './check-designs.ts'
@@ -78,7 +78,7 @@ export function checkContentData(sources: ContentSources, files: ContentFiles): 
     vessels: byId(vesselsOf(sources, files, nothing), files),
     designs: many('designs', designShape),
     cautions: many('cautions', cautionShape),
-    jobs: many('jobs', jobShape),
+    jobs: jobsOf(many('jobs', jobShape), files),
     tools: byId(one('tools.yaml', toolsShape)?.tools ?? [], files),
     parts: byId(one('parts.yaml', partsShape)?.parts ?? [], files),
     terms: byId(one('terms.yaml', termsShape)?.terms ?? [], files),
@@ -126,6 +126,19 @@ function symptomsOf(
     const condition = when && parseCondition(when.id, when.place, files)
     return {...symptom, ...(condition ? {when: condition} : {})}
   })
+}
+
+/** Jobs with their conditions parsed. */
+function jobsOf(
+  written: ReadonlyMap<string, Omit<Job, 'when'> & {readonly when?: Reference}>,
+  files: ContentFiles,
+): ReadonlyMap<string, Job> {
+  return new Map(
+    [...written].map(([id, {when, ...job}]): [string, Job] => {
+      const condition = when && parseCondition(when.id, when.place, files)
+      return [id, {...job, ...(condition ? {when: condition} : {})}]
+    }),
+  )
 }
 
 function isNothing({yaml, csv, markdown}: ContentSources): boolean {

@@ -1,6 +1,8 @@
+import {serves} from '../conditions/serves.ts'
 import type {Content} from '../handbook-model/content.ts'
 import type {Procedure} from '../handbook-model/procedure.ts'
 import type {ContentSources} from '../handbook-model/sources.ts'
+import type {Position, Vessel} from '../handbook-model/vessel-content.ts'
 import {type ContentFiles, stopsTheBuild} from '../messages/add-message.ts'
 import {acceptExceptions} from './accept-exceptions.ts'
 import {checkContentData} from './check-content-data.ts'
@@ -8,7 +10,7 @@ import type {ContentData} from './content-data.ts'
 import {byId, refersTo} from './identity.ts'
 import {isWhole, knownIds} from './known-ids.ts'
 import {parseProcedure} from './procedures/parse-procedure.ts'
-import {pumpsOf} from './pump.ts'
+import {type Pump, pumpsOf} from './pump.ts'
 import {knownValueIds} from './rules/known-value-ids.ts'
 import {noAbsentReference} from './rules/no-absent-reference.ts'
 import {noFileReference} from './rules/no-file-reference.ts'
@@ -24,6 +26,7 @@ import {noUndisposedDrain} from './rules/no-undisposed-drain.ts'
 import {noMixedReadings, noUnitMix} from './rules/no-unit-mix.ts'
 import {
   factValuesOf,
+  noOpenService,
   noUndeclaredFact,
   noUndeclaredFactIn,
   noUndeclaredFactValue,
@@ -32,6 +35,7 @@ import {
 import {noUnlimitedReading} from './rules/no-unlimited-reading.ts'
 import {noUnplacedTrial} from './rules/no-unplaced-trial.ts'
 import {noJoblessIsolation, noUnrestoredIsolation} from './rules/no-unrestored-isolation.ts'
+import {noUnservedReference} from './rules/no-unserved-reference.ts'
 import {noUnwitnessedHold} from './rules/no-unwitnessed-hold.ts'
 import {plainCaution, plainLimits, plainProcedure, plainSymptom} from './rules/plain-language.ts'
 
@@ -104,6 +108,7 @@ function checkRules(data: ContentData, {procedures, allRead}: ParsedProcedures, 
   }
   for (const job of data.jobs.values()) {
     for (const reference of job.procedures) refersTo(reference, knownProcedures, 'procedure', files)
+    if (job.when && factsWhole) noUndeclaredFactIn([job.when], facts, files)
     if (job.procedures.every(({id}) => procedures.has(id))) noUnrestoredIsolation(job, procedures, files)
   }
   for (const symptom of data.symptoms) {
@@ -146,14 +151,24 @@ function checkVessels(
   files: ContentFiles,
 ): void {
   const officeRead = isWhole('office.yaml', data.faulty)
+  const pumps = pumpsOf(data)
   for (const vessel of data.vessels.values()) {
     const stated = [vessel.facts, ...vessel.positions.map((position) => position.facts)]
     if (officeRead) for (const values of stated) noUndeclaredFactValue(values, facts, files)
-    for (const procedure of procedures.values()) noMissingIsolationPoint(procedure, vessel, files)
+    for (const procedure of procedures.values())
+      noMissingIsolationPoint(procedure, positionsServed(procedure, vessel, pumps), files)
   }
-  const pumps = pumpsOf(data)
+  for (const job of data.jobs.values()) noOpenService(job, pumps, facts, files)
   for (const procedure of procedures.values()) {
+    noOpenService(procedure, pumps, facts, files)
+    noUnservedReference(procedure, procedures, pumps, files)
     for (const pump of pumps) noUnidentifiedFact(procedure, pump, facts, files)
     if (officeRead) noAbsentReference(procedure, pumps, files)
   }
+}
+
+/** Pumps of a vessel that a procedure is for; one whose design could not be read counts. */
+function positionsServed(procedure: Procedure, vessel: Vessel, pumps: readonly Pump[]): readonly Position[] {
+  const others = new Set(pumps.filter(({facts}) => !serves(procedure, facts)).map(({position}) => position))
+  return vessel.positions.filter((position) => !others.has(position))
 }

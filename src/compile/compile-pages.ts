@@ -1,3 +1,4 @@
+import {serves} from '../conditions/serves.ts'
 import type {ComputedValues} from '../handbook-model/computed.ts'
 import type {Content} from '../handbook-model/content.ts'
 import type {HandbookPages, Page, StartPage, VesselHead} from '../handbook-model/pages.ts'
@@ -11,7 +12,7 @@ import {planTanks} from './plan-tanks.ts'
 import {positionPage} from './position-page.ts'
 import {procedureLine, procedurePage} from './procedure-page.ts'
 import {symptomsPage} from './symptoms-page.ts'
-import {proceduresOf} from './used-in.ts'
+import {jobsOf, proceduresOf} from './used-in.ts'
 import {designValuesPages, positionValuesPage, valuesPage} from './values-pages.ts'
 import {wordsEn} from './words-en.ts'
 import {writtenDatum} from './written-datum.ts'
@@ -33,7 +34,7 @@ export function compilePages(
   const vessel = found(content.vessels.get(vesselId), `vessel ${vesselId}`)
   const desks = desksOfVessel(content, values, vesselId, withPlaces)
   const pages: readonly Page[] = [
-    startPage(vessel, desks, content),
+    startPage(vessel, desks),
     ...sharedPages(desks),
     ...desks.flatMap(pagesOfPump),
     valuesPage(desks),
@@ -53,22 +54,25 @@ function pagesOfPump(desk: PumpDesk): readonly Page[] {
       .filter((procedure) => procedure.scope === 'position')
       .map((procedure) => procedurePage(procedure, desk)),
     ...(desk.content.symptoms.length > 0 ? [symptomsPage(desk)] : []),
-    ...[...desk.content.jobs.values()].map((job) => jobPage(job, desk)),
+    ...jobsOf([desk]).map((job) => jobPage(job, desk)),
     positionValuesPage(desk),
   ]
 }
 
 /** What is the same on every pump of the ship or of a design: one page each. */
 function sharedPages(desks: readonly PumpDesk[]): readonly Page[] {
-  const ofDesigns = desks.filter(
-    (desk, index) => desks.findIndex((one) => one.design.id === desk.design.id) === index,
-  )
   const procedures = proceduresOf(desks).flatMap((procedure) => {
     if (procedure.scope === 'position') return []
-    const served = procedure.scope === 'vessel' ? desks.slice(0, 1) : ofDesigns
-    return served.map((desk) => procedurePage(procedure, desk))
+    const served = desks.filter(({facts}) => serves(procedure, facts))
+    const shown = procedure.scope === 'vessel' ? served.slice(0, 1) : firstOfDesigns(served)
+    return shown.map((desk) => procedurePage(procedure, desk))
   })
-  return [...procedures, ...ofDesigns.flatMap(designValuesPages)]
+  return [...procedures, ...firstOfDesigns(desks).flatMap(designValuesPages)]
+}
+
+/** The first pump of each design. */
+function firstOfDesigns(desks: readonly PumpDesk[]): readonly PumpDesk[] {
+  return desks.filter((desk, index) => desks.findIndex((one) => one.design.id === desk.design.id) === index)
 }
 
 function vesselHead(vessel: Vessel, content: Content): VesselHead {
@@ -87,7 +91,7 @@ function vesselHead(vessel: Vessel, content: Content): VesselHead {
   }
 }
 
-function startPage(vessel: Vessel, desks: readonly PumpDesk[], content: Content): StartPage {
+function startPage(vessel: Vessel, desks: readonly PumpDesk[]): StartPage {
   return {
     kind: 'start',
     head: {
@@ -96,10 +100,7 @@ function startPage(vessel: Vessel, desks: readonly PumpDesk[], content: Content)
       path: startPath,
       title: wordsEn.titles.start(vessel.name.en),
       language: 'en',
-      madeFrom: unique([
-        ...desks.flatMap(filesOfPump),
-        ...[...content.jobs.values()].map((job) => job.place.path),
-      ]),
+      madeFrom: unique([...desks.flatMap(filesOfPump), ...jobsOf(desks).map((job) => job.place.path)]),
     },
     positions: desks.map((desk) => ({
       link: {text: desk.position.tag, path: positionPath(desk.position.id)},
@@ -110,13 +111,18 @@ function startPage(vessel: Vessel, desks: readonly PumpDesk[], content: Content)
           (value) => value.result.kind === 'not-known' && value.calculation === undefined,
         ).length + desk.position.facts.filter((fact) => fact.value === undefined).length,
     })),
-    jobs: [...content.jobs.values()].map((job) => ({
+    jobs: jobsOf(desks).map((job) => ({
       title: job.title.en,
       purpose: job.purpose.en,
       interval: job.interval.en,
     })),
     procedures: proceduresOf(desks).flatMap((procedure) =>
-      procedure.scope === 'vessel' && desks[0] ? [procedureLine(procedure, desks[0])] : [],
+      procedure.scope === 'vessel'
+        ? desks
+            .filter(({facts}) => serves(procedure, facts))
+            .slice(0, 1)
+            .map((desk) => procedureLine(procedure, desk))
+        : [],
     ),
     safety: wordsEn.safety,
     particulars: [

@@ -1,3 +1,4 @@
+import {serves} from '../conditions/serves.ts'
 import type {Job} from '../handbook-model/office-content.ts'
 import type {JobPage, PartLine, ToolLine} from '../handbook-model/pages.ts'
 import type {Procedure} from '../handbook-model/procedure.ts'
@@ -10,11 +11,11 @@ import {partLines, procedureLine, toolLines} from './procedure-page.ts'
 import {standingSections} from './standing-items.ts'
 import {wordsEn} from './words-en.ts'
 
-/** A job on one pump: its procedures in order, tools and parts summed against what is aboard. */
+/** A job on one pump: those of its procedures that are for this pump in order, tools and parts summed against what is aboard. */
 export function jobPage(job: Job, desk: PumpDesk): JobPage {
-  const procedures = job.procedures.map((reference) =>
-    found(desk.content.procedures.get(reference.id), `procedure ${reference.id}`),
-  )
+  const procedures = job.procedures
+    .map((reference) => found(desk.content.procedures.get(reference.id), `procedure ${reference.id}`))
+    .filter((procedure) => serves(procedure, desk.facts))
   const roles = new Set(procedures.flatMap((procedure) => rolesOf(procedure, desk)))
   return {
     kind: 'job',

@@ -14,7 +14,7 @@ import {
   symptomsPath,
 } from './page-paths.ts'
 import {procedureLine} from './procedure-page.ts'
-import {proceduresOf} from './used-in.ts'
+import {jobsOf, proceduresOf} from './used-in.ts'
 import {limitLine, valueLine} from './value-line.ts'
 import {wordsEn} from './words-en.ts'
 
@@ -33,7 +33,7 @@ export function positionPage(desk: PumpDesk): PositionPage {
       position: positionHead(desk),
       madeFrom: unique([
         ...filesOfPump(desk),
-        ...[...content.jobs.values(), ...proceduresOf([desk])].map((one) => one.place.path),
+        ...[...jobsOf([desk]), ...proceduresOf([desk])].map((one) => one.place.path),
         ...ratings.flatMap((value) => filesOfValue(value, desk)),
         ...design.limits.flatMap((limit) => filesOfValue(pumpValue(desk, limit.value.id), desk)),
       ]),
@@ -46,7 +46,7 @@ export function positionPage(desk: PumpDesk): PositionPage {
     ratings: ratings.map((value) => valueLine(value, desk)),
     limits: design.limits.map((limit) => limitLine(limit, desk)),
     isolation: position.isolation.flatMap(isolationLines),
-    jobs: [...content.jobs.values()].map((job) => ({
+    jobs: jobsOf([desk]).map((job) => ({
       link: {text: job.title.en, path: jobPath(position.id, job.id)},
       purpose: job.purpose.en,
       interval: job.interval.en,

@@ -1,3 +1,5 @@
+import {serves} from '../conditions/serves.ts'
+import type {Symptom} from '../handbook-model/office-content.ts'
 import type {SymptomLine, SymptomsPage} from '../handbook-model/pages.ts'
 import {found, type PumpDesk, positionHead} from './desk.ts'
 import {filesOfPump, unique} from './made-from.ts'
@@ -10,21 +12,13 @@ export function symptomsPage(desk: PumpDesk): SymptomsPage {
   const {content, position, vessel} = desk
   const symptoms = content.symptoms.flatMap((symptom): readonly SymptomLine[] => {
     const stands = standing(symptom.when, desk)
-    if (!stands.stands) return []
+    if (!stands.stands || causesHere(symptom, desk).length === 0) return []
     return [
       {
         id: symptom.id,
         title: symptom.title.en,
         ...(stands.variant ? {variant: stands.variant} : {}),
-        causes: symptom.causes.map(({cause, check, procedures, advice}) => ({
-          cause: cause.en,
-          check: check.en,
-          procedures: procedures.map(({id}) => {
-            const procedure = found(content.procedures.get(id), `procedure ${id}`)
-            return {text: procedure.title, path: procedurePath(procedure, desk)}
-          }),
-          advice: advice?.en ?? '',
-        })),
+        causes: causesHere(symptom, desk),
       },
     ]
   })
@@ -49,4 +43,25 @@ export function symptomsPage(desk: PumpDesk): SymptomsPage {
     },
     symptoms,
   }
+}
+
+/** Causes that this pump can have: where a cause ends in procedures, one of them at least is for this pump. */
+function causesHere(symptom: Symptom, desk: PumpDesk): SymptomLine['causes'] {
+  return symptom.causes.flatMap(({cause, check, procedures, advice}) => {
+    const served = procedures
+      .map(({id}) => found(desk.content.procedures.get(id), `procedure ${id}`))
+      .filter((procedure) => serves(procedure, desk.facts))
+    if (procedures.length > 0 && served.length === 0) return []
+    return [
+      {
+        cause: cause.en,
+        check: check.en,
+        procedures: served.map((procedure) => ({
+          text: procedure.title,
+          path: procedurePath(procedure, desk),
+        })),
+        advice: advice?.en ?? '',
+      },
+    ]
+  })
 }

@@ -1,4 +1,6 @@
+import {serves} from '../conditions/serves.ts'
 import type {Content} from '../handbook-model/content.ts'
+import type {Job} from '../handbook-model/office-content.ts'
 import type {PageLink} from '../handbook-model/pages.ts'
 import type {CautionUse, Procedure} from '../handbook-model/procedure.ts'
 import type {PumpDesk} from './desk.ts'
@@ -12,7 +14,7 @@ import {wordsEn} from './words-en.ts'
 export function stepsWithCaution(caution: string, desks: readonly PumpDesk[]): readonly PageLink[] {
   return proceduresOf(desks).flatMap((procedure) => {
     const links = new Map<string, {link: PageLink; pumps: number}>()
-    for (const desk of desks) {
+    for (const desk of desks.filter(({facts}) => serves(procedure, facts))) {
       for (const {id, text} of cautionUses(caution, procedure, desk)) {
         const known = links.get(id)
         if (known) known.pumps += 1
@@ -54,16 +56,17 @@ function cautionUses(
   })
 }
 
-/** Procedures that use a tool or a part, linked on the first pump. */
+/** Procedures that use a tool or a part, linked on the first pump that they are for. */
 export function proceduresUsing(
   uses: (procedure: Procedure) => boolean,
   desks: readonly PumpDesk[],
 ): readonly PageLink[] {
-  const [first] = desks
-  if (!first) return []
   return proceduresOf(desks)
     .filter(uses)
-    .map((procedure) => ({text: procedure.title, path: procedurePath(procedure, first)}))
+    .flatMap((procedure) => {
+      const first = desks.find(({facts}) => serves(procedure, facts))
+      return first ? [{text: procedure.title, path: procedurePath(procedure, first)}] : []
+    })
 }
 
 /** Every place of this pump's procedures that shows a value: step, hold point, section, or the page where it stands outside them. */
@@ -99,8 +102,8 @@ function linkOf({at}: ValueUse, procedure: Procedure, desk: PumpDesk): PageLink 
 }
 
 /**
- * Procedures of a vessel, whatever they serve, in the order of the work: as the longest job that holds them has them,
- * then those of no job by their ids.
+ * Procedures for any of these pumps, whatever their scope, in the order of the work: as the longest job that holds them
+ * has them, then those of no job by their ids.
  */
 export function proceduresOf(desks: readonly PumpDesk[]): readonly Procedure[] {
   const content: Content | undefined = desks[0]?.content
@@ -115,7 +118,15 @@ export function proceduresOf(desks: readonly PumpDesk[]): readonly Procedure[] {
       last = order.indexOf(id)
     }
   }
-  return [...content.procedures.values()].sort((a, b) => placeIn(order, a.id) - placeIn(order, b.id))
+  return [...content.procedures.values()]
+    .filter((procedure) => desks.some((desk) => serves(procedure, desk.facts)))
+    .sort((a, b) => placeIn(order, a.id) - placeIn(order, b.id))
+}
+
+/** Jobs for any of these pumps. */
+export function jobsOf(desks: readonly PumpDesk[]): readonly Job[] {
+  const jobs = [...(desks[0]?.content.jobs.values() ?? [])]
+  return jobs.filter((job) => desks.some((desk) => serves(job, desk.facts)))
 }
 
 function placeIn(order: readonly string[], id: string): number {

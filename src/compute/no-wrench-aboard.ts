@@ -1,4 +1,6 @@
 import {wrenchCovers} from '../calculations/bolted-joints/wrench-covers.ts'
+import {factsOfPosition} from '../conditions/facts-of-position.ts'
+import {serves} from '../conditions/serves.ts'
 import type {ComputedValues} from '../handbook-model/computed.ts'
 import type {Content} from '../handbook-model/content.ts'
 import type {Reference} from '../handbook-model/datum.ts'
@@ -34,7 +36,9 @@ export function noWrenchAboard(
       const told = new Set<string>()
       for (const {id, place} of torquesShown(procedure))
         for (const position of vessel.positions) {
-          if (!isSet(id, content.designs.get(position.design.id))) continue
+          const design = content.designs.get(position.design.id)
+          if (!design || !isSet(id, design)) continue
+          if (!serves(procedure, factsOfPosition(vessel, design, position, content.office.facts))) continue
           const result = values?.get(position.id)?.get(id)?.result
           if (result?.kind !== 'known' || result.quantity?.kind !== 'torque') continue
           const {quantity, printed} = result

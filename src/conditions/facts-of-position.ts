@@ -20,6 +20,7 @@ export function factsOfPosition(
   const facts = new Map<string, string | undefined>([
     ['vessel', vessel.id],
     ['design', design.id],
+    ['role', position.role],
   ])
   for (const {fact, value} of [...shared, ...position.facts]) facts.set(fact.id, value)
   return facts

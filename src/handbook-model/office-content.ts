@@ -230,6 +230,8 @@ export interface LanguageException {
 export interface Job {
   readonly id: string
   readonly title: Localised
+  /** The pumps that it is for; without it, all. */
+  readonly when?: WrittenCondition
   readonly purpose: Localised
   readonly interval: Localised
   readonly intervalReason: Localised

@@ -19,6 +19,8 @@ export interface Procedure {
     | 'card'
   readonly maintenance: 'predetermined' | 'condition-based' | 'corrective' | 'all'
   readonly scope: 'vessel' | 'design' | 'position'
+  /** The pumps that it is for; without it, all. */
+  readonly when?: WrittenCondition
   readonly performedBy: Localised
   readonly supervisedBy: Localised
   readonly competence: 'crew' | 'heavy-maintenance'

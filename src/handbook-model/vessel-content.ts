@@ -41,6 +41,11 @@ export interface TankOnPlan {
   readonly toSide: number
 }
 
+/** What a pump is aboard for. */
+export const positionRoles = ['main', 'stripping', 'portable'] as const
+
+export type PositionRole = (typeof positionRoles)[number]
+
 export interface Position {
   readonly id: string
   /** The largest thing on every page: `4S`. */
@@ -48,7 +53,7 @@ export interface Position {
   readonly tank: Reference
   readonly design: Reference
   readonly serial: string
-  readonly role: 'main' | 'stripping' | 'portable'
+  readonly role: PositionRole
   readonly critical: boolean
   readonly installed: string
   readonly stackLength: Datum<'length'>

@@ -14,7 +14,7 @@ const mayImport: Readonly<Record<string, readonly string[]>> = {
   read: ['quantities', 'messages', 'handbook-model'],
   conditions: ['handbook-model'],
   check: ['quantities', 'messages', 'handbook-model', 'conditions'],
-  compute: ['quantities', 'messages', 'handbook-model', 'calculations'],
+  compute: ['quantities', 'messages', 'handbook-model', 'conditions', 'calculations'],
   'technical-text': ['quantities', 'handbook-model', 'browser-contract'],
   compile: ['quantities', 'messages', 'handbook-model', 'conditions', 'technical-text', 'figures'],
   render: ['quantities', 'messages', 'handbook-model', 'browser-contract', 'figures'],

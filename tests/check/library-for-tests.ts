@@ -67,7 +67,8 @@ procedures: [${procedures.join(', ')}]
 as-found: []
 as-left: []
 `
-  return shaped(`jobs/${id}.yaml`, text, jobShape)
+  const {when: _when, ...shape} = shaped(`jobs/${id}.yaml`, text, jobShape)
+  return shape
 }
 
 /** tools.yaml with a gauge that says what it shows, a micrometer, and a spanner that shows nothing. */

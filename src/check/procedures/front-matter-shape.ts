@@ -25,6 +25,7 @@ export const frontMatterShape = fields({
   ]),
   maintenance: oneOf(['predetermined', 'condition-based', 'corrective', 'all']),
   scope: oneOf(['vessel', 'design', 'position']),
+  when: reference.optional(),
   'performed-by': localised,
   'supervised-by': localised,
   competence: oneOf(['crew', 'heavy-maintenance']),

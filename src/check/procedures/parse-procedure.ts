@@ -2,6 +2,7 @@ import type {Procedure} from '../../handbook-model/procedure.ts'
 import type {MarkdownSource} from '../../handbook-model/sources.ts'
 import {addMessage, type ContentFiles} from '../../messages/add-message.ts'
 import type {Place} from '../../messages/place.ts'
+import {parseCondition} from '../conditions/parse-condition.ts'
 import {checkShape} from '../shapes/check-shape.ts'
 import type {Desk} from './directive.ts'
 import {frontMatterShape} from './front-matter-shape.ts'
@@ -31,8 +32,15 @@ export function parseProcedure(
       {note: 'Make the id and the name of the file equal'},
     )
   }
-  const {retiredIds = [], ...rest} = front
-  const procedure: Procedure = {...rest, ...body, retiredIds, place: {path, line: 1, column: 1}}
+  const {retiredIds = [], when, ...rest} = front
+  const condition = when && parseCondition(when.id, when.place, files)
+  const procedure: Procedure = {
+    ...rest,
+    ...body,
+    ...(condition ? {when: condition} : {}),
+    retiredIds,
+    place: {path, line: 1, column: 1},
+  }
   checkOwnIds(procedure, files)
   return procedure
 }

@@ -9,10 +9,22 @@ export interface DesignReference {
   readonly under: readonly WrittenCondition[]
 }
 
+/** An id that a procedure names, of its design or of another procedure. */
+type NamedReference = DesignReference | (Omit<DesignReference, 'kind'> & {readonly kind: 'procedure'})
+
 type Conditional = {readonly when?: WrittenCondition}
 
 /** Every value, limit and joint that a procedure asks for, in reading order. */
 export function designReferences(procedure: Procedure): readonly DesignReference[] {
+  return namedReferences(procedure).filter((one) => one.kind !== 'procedure')
+}
+
+/** Every procedure to which a procedure sends its reader, in reading order. */
+export function procedureReferences(procedure: Procedure): readonly Omit<DesignReference, 'kind'>[] {
+  return namedReferences(procedure).filter((one) => one.kind === 'procedure')
+}
+
+function namedReferences(procedure: Procedure): readonly NamedReference[] {
   return [
     ...[...procedure.purpose, ...procedure.before].flatMap((text) => inText(text, [])),
     ...procedure.sections.flatMap((section) => [
@@ -27,16 +39,16 @@ function whenOf({when}: Conditional): readonly WrittenCondition[] {
   return when ? [when] : []
 }
 
-function inItem(item: SectionItem, above: readonly WrittenCondition[]): readonly DesignReference[] {
+function inItem(item: SectionItem, above: readonly WrittenCondition[]): readonly NamedReference[] {
   const under = [...above, ...whenOf(item)]
   return item.kind === 'hold-point' ? item.text.flatMap((text) => inText(text, under)) : inStep(item, under)
 }
 
-function inStep(step: Step, under: readonly WrittenCondition[]): readonly DesignReference[] {
+function inStep(step: Step, under: readonly WrittenCondition[]): readonly NamedReference[] {
   return [...inText(step.instruction, under), ...step.parts.flatMap((part) => inPart(part, under))]
 }
 
-function inPart(part: StepPart, above: readonly WrittenCondition[]): readonly DesignReference[] {
+function inPart(part: StepPart, above: readonly WrittenCondition[]): readonly NamedReference[] {
   const under = [...above, ...('when' in part ? whenOf(part) : [])]
   switch (part.kind) {
     case 'note':
@@ -60,9 +72,10 @@ function inPart(part: StepPart, above: readonly WrittenCondition[]): readonly De
   }
 }
 
-function inText(text: RichText, under: readonly WrittenCondition[]): readonly DesignReference[] {
-  return text.flatMap((inline): readonly DesignReference[] => {
+function inText(text: RichText, under: readonly WrittenCondition[]): readonly NamedReference[] {
+  return text.flatMap((inline): readonly NamedReference[] => {
     if (inline.kind === 'value') return [{kind: 'value', reference: inline.value, under}]
+    if (inline.kind === 'procedure') return [{kind: 'procedure', reference: inline.procedure, under}]
     return inline.kind === 'strong' || inline.kind === 'emphasis' ? inText(inline.children, under) : []
   })
 }

@@ -1,4 +1,5 @@
 import {decideCondition} from '../../conditions/decide-condition.ts'
+import {serves} from '../../conditions/serves.ts'
 import type {Design} from '../../handbook-model/design-content.ts'
 import type {Procedure} from '../../handbook-model/procedure.ts'
 import {addMessage, type ContentFiles} from '../../messages/add-message.ts'
@@ -22,13 +23,14 @@ const words = {
  * Rejected: the same without the condition, as soon as a pump of another design is aboard.
  */
 export function noAbsentReference(procedure: Procedure, pumps: readonly Pump[], files: ContentFiles): void {
+  const served = pumps.filter(({facts}) => serves(procedure, facts))
   const known = new Map(pumps.map(({design}) => [design, idsOf(design)]))
   for (const asked of designReferences(procedure)) {
     const {kind, reference, under} = asked
     const has = (design: Design): boolean => known.get(design)?.[kind].has(reference.id) ?? false
     if (!pumps.some(({design}) => has(design))) continue
     const told = new Set<string>()
-    for (const {design, position, vessel, facts} of pumps) {
+    for (const {design, position, vessel, facts} of served) {
       if (told.has(design.id) || has(design)) continue
       if (under.some(({condition}) => decideCondition(condition, facts) === 'false')) continue
       told.add(design.id)

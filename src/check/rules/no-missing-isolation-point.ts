@@ -1,14 +1,18 @@
 import type {Procedure} from '../../handbook-model/procedure.ts'
-import type {Vessel} from '../../handbook-model/vessel-content.ts'
+import type {Position} from '../../handbook-model/vessel-content.ts'
 import {addMessage, type ContentFiles} from '../../messages/add-message.ts'
 
 /**
- * Every role that a procedure isolates has a point on every pump, or a written reason why there is none.
+ * Every role that a procedure isolates has a point on every pump that it is for, or a written reason why there is none.
  *
  * Accepted: `heating: {none: no heating coils in the slop tanks}`.
  * Rejected: a position whose isolation says nothing of `heating`, which a procedure isolates.
  */
-export function noMissingIsolationPoint(procedure: Procedure, vessel: Vessel, files: ContentFiles): void {
+export function noMissingIsolationPoint(
+  procedure: Procedure,
+  positions: readonly Position[],
+  files: ContentFiles,
+): void {
   const roles = new Set(
     procedure.sections.flatMap((section) =>
       section.items.flatMap((item) =>
@@ -20,7 +24,7 @@ export function noMissingIsolationPoint(procedure: Procedure, vessel: Vessel, fi
       ),
     ),
   )
-  for (const position of vessel.positions) {
+  for (const position of positions) {
     for (const role of roles) {
       const found = position.isolation.find((one) => one.role === role)
       if (found && (found.points.length > 0 || found.noneBecause)) continue

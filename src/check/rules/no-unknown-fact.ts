@@ -1,16 +1,18 @@
 import {decideCondition} from '../../conditions/decide-condition.ts'
+import {serves} from '../../conditions/serves.ts'
 import type {Condition, WrittenCondition} from '../../handbook-model/condition.ts'
 import type {FactDeclaration} from '../../handbook-model/office-content.ts'
 import type {Procedure, SectionItem} from '../../handbook-model/procedure.ts'
-import type {FactValue, Position} from '../../handbook-model/vessel-content.ts'
+import {type FactValue, type Position, positionRoles} from '../../handbook-model/vessel-content.ts'
 import {addMessage, type ContentFiles} from '../../messages/add-message.ts'
+import type {Place} from '../../messages/place.ts'
 import {expectedWord} from '../nearest-word.ts'
 import type {Pump} from '../pump.ts'
 
-/** Declared facts by id, each with its values; `design` and `vessel` are built in. */
+/** Declared facts by id, each with its values; `design`, `vessel` and `role` are built in. */
 export type FactValues = ReadonlyMap<string, readonly string[]>
 
-/** The facts of the office and the two that every pump has. */
+/** The facts of the office and the three that every pump has. */
 export function factValuesOf(
   facts: readonly FactDeclaration[],
   designs: Iterable<string>,
@@ -20,6 +22,7 @@ export function factValuesOf(
     ...facts.map((fact): [string, readonly string[]] => [fact.id, fact.values.map((value) => value.id)]),
     ['design', [...designs]],
     ['vessel', [...vessels]],
+    ['role', positionRoles],
   ])
 }
 
@@ -117,6 +120,7 @@ export function noUnidentifiedFact(
   declared: FactValues,
   files: ContentFiles,
 ): void {
+  if (!serves(procedure, facts)) return
   const identified = new Set<string>()
   const held = new Set<string>()
   const stands = ({when}: {readonly when?: WrittenCondition}): boolean =>
@@ -139,6 +143,36 @@ export function noUnidentifiedFact(
       if (item.kind === 'hold-point') for (const fact of identified) held.add(fact)
       else for (const part of item.parts) if (part.kind === 'identify') identified.add(part.fact.id)
     }
+  }
+}
+
+/**
+ * Whether a procedure or job is for a pump is settled for every pump.
+ *
+ * There is no page on which a crew could find it out first.
+ *
+ * Accepted: `when: design = design-b`; a fact that vessel, design or position states for each pump.
+ * Rejected: `when: backstop = fitted` as soon as the backstop of one pump is not known.
+ */
+export function noOpenService(
+  {id, when, place}: {readonly id: string; readonly when?: WrittenCondition; readonly place: Place},
+  pumps: readonly Pick<Pump, 'position' | 'facts'>[],
+  declared: FactValues,
+  files: ContentFiles,
+): void {
+  if (!when) return
+  const {condition} = when
+  const open = pumps.find(({facts}) => decideCondition(condition, facts) === 'unknown')
+  if (!open) return
+  for (const fact of new Set(factsAsked(condition))) {
+    if (!declared.has(fact) || open.facts.get(fact) !== undefined) continue
+    addMessage(
+      files,
+      condition.place,
+      'no-unknown-fact',
+      `Unexpected \`when:\` of \`${id}\` on fact \`${fact}\` that is not known for position \`${open.position.id}\`, expected a fact that is known for every pump`,
+      {note: 'State the fact as fitted, or ask for it at a step behind `::identify`', cause: place},
+    )
   }
 }
 
@@ -165,11 +199,14 @@ function factsAsked(condition: Condition): readonly string[] {
 }
 
 function conditionsOf(procedure: Procedure): readonly WrittenCondition[] {
-  return procedure.sections.flatMap((section) => [
-    ...(section.when ? [section.when] : []),
-    ...section.cautions.flatMap((use) => (use.when ? [use.when] : [])),
-    ...section.items.flatMap(conditionsOfItem),
-  ])
+  return [
+    ...(procedure.when ? [procedure.when] : []),
+    ...procedure.sections.flatMap((section) => [
+      ...(section.when ? [section.when] : []),
+      ...section.cautions.flatMap((use) => (use.when ? [use.when] : [])),
+      ...section.items.flatMap(conditionsOfItem),
+    ]),
+  ]
 }
 
 function conditionsOfItem(item: SectionItem): readonly WrittenCondition[] {

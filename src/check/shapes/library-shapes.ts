@@ -1,7 +1,6 @@
 import type {z} from 'zod'
 import {
   type Caution,
-  type Job,
   type Part,
   rubbers,
   type Source,
@@ -136,10 +135,11 @@ export const exceptionsShape = fields({
   ),
 })
 
-/** jobs/<id>.yaml. */
-export const jobShape: z.ZodType<Job> = fields({
+/** jobs/<id>.yaml; `when` is still a text with its place. */
+export const jobShape = fields({
   id: identifier,
   title: localised,
+  when: reference.optional(),
   purpose: localised,
   interval: localised,
   'interval-reason': localised,

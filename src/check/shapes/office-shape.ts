@@ -50,7 +50,7 @@ const house = fields({
 })
 
 /** What a condition reads as a word of its own, and the facts that every pump has. */
-const keptWords: readonly string[] = [...conditionWords, 'design', 'vessel']
+const keptWords: readonly string[] = [...conditionWords, 'design', 'vessel', 'role']
 
 const factName = leaf.transform((scalar, context) => {
   const fault = keptWords.includes(scalar.text)

@@ -1,5 +1,5 @@
 import type {z} from 'zod'
-import type {Vessel} from '../../handbook-model/vessel-content.ts'
+import {positionRoles, type Vessel} from '../../handbook-model/vessel-content.ts'
 import {components, factValues} from './dynamic-maps.ts'
 import {isolationOf, isolationShape} from './isolation-shape.ts'
 import {
@@ -45,7 +45,7 @@ const position = fields({
   tank: reference,
   design: reference,
   serial: text,
-  role: oneOf(['main', 'stripping', 'portable']),
+  role: oneOf(positionRoles),
   critical: yesNo,
   installed: date,
   'stack-length': quantity('length'),

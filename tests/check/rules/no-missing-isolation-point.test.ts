@@ -7,7 +7,7 @@ import {soundProcedure, workText} from '../procedure-for-tests.ts'
 const isolates = workText('1. :step{#close} Close it.\n\n   ::isolate{role=pressure}')
 
 function told(pumps: TwoPumps, text = isolates): readonly string[] {
-  return toldBy((files) => noMissingIsolationPoint(soundProcedure(text), vessel(pumps), files))
+  return toldBy((files) => noMissingIsolationPoint(soundProcedure(text), vessel(pumps).positions, files))
 }
 
 const points = `{pressure: ${isolationPoint}}`
