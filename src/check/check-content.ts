@@ -19,6 +19,7 @@ import {noLongProcedure} from './rules/no-long-procedure.ts'
 import {noMasslessLift} from './rules/no-massless-lift.ts'
 import {noMissingIsolationPoint} from './rules/no-missing-isolation-point.ts'
 import {noScopeMix} from './rules/no-scope-mix.ts'
+import {noUnfitDesign} from './rules/no-tankless-pump.ts'
 import {noUncautionedHazard} from './rules/no-uncautioned-hazard.ts'
 import {noUncoveredFailure} from './rules/no-uncovered-failure.ts'
 import {noUndefinedReference} from './rules/no-undefined-reference.ts'
@@ -158,6 +159,7 @@ function checkVessels(
     for (const procedure of procedures.values())
       noMissingIsolationPoint(procedure, positionsServed(procedure, vessel, pumps), files)
   }
+  for (const {position, design} of pumps) noUnfitDesign(position, design, files)
   for (const job of data.jobs.values()) noOpenService(job, pumps, facts, files)
   for (const procedure of procedures.values()) {
     noOpenService(procedure, pumps, facts, files)

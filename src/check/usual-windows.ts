@@ -33,13 +33,14 @@ export function noUnusualVesselValue(vessel: Vessel, files: ContentFiles): void 
     hold(tank.volume, windows.tankVolume, files)
     hold(tank.height, windows.tankHeight, files)
   }
-  for (const position of vessel.positions) hold(position.stackLength, windows.stackLength, files)
+  for (const {stackLength} of vessel.positions) if (stackLength) hold(stackLength, windows.stackLength, files)
 }
 
 /** The same for a design; its pipes nest. */
 export function noUnusualDesignValue(design: Design, files: ContentFiles): void {
   for (const ring of design.rings) hold(ring.runningDiameter, windows.runningDiameter, files)
   for (const mass of design.masses) isNothing(mass.value, 'mass', files)
+  if (!design.cofferdam) return
   const {outerPipeBore: outer, innerPipeOutside: inner} = design.cofferdam
   if (outer.kind === 'known' && inner.kind === 'known' && outer.quantity.si <= inner.quantity.si) {
     addMessage(

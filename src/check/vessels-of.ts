@@ -5,6 +5,7 @@ import type {Place} from '../messages/place.ts'
 import {byId, nameFits, refersTo, refuseSecondId} from './identity.ts'
 import {noBrokenStack} from './rules/no-broken-stack.ts'
 import {noSecondSerial} from './rules/no-second-serial.ts'
+import {noTanklessPump} from './rules/no-tankless-pump.ts'
 import {checkShape} from './shapes/check-shape.ts'
 import {faultOfId} from './shapes/placed-shape.ts'
 import {vesselShape} from './shapes/vessel-shape.ts'
@@ -44,7 +45,8 @@ export function vesselsOf(sources: ContentSources, files: ContentFiles, nothing:
     const tanks = byId(vessel.tanks, files)
     byId(vessel.positions, files)
     checkTags(vessel, files)
-    for (const position of vessel.positions) refersTo(position.tank, tanks, 'tank of this vessel', files)
+    for (const {tank} of vessel.positions) if (tank) refersTo(tank, tanks, 'tank of this vessel', files)
+    for (const position of vessel.positions) noTanklessPump(position, files)
     for (const position of vessel.positions) noBrokenStack(position, files)
     checkIsolationIds(vessel, files)
     noUnusualVesselValue(vessel, files)

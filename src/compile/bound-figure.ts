@@ -28,6 +28,11 @@ export function boundFigure(id: string, name: string, caption: string, desk: Pum
 
 function markedPlan(id: string, desk: PumpDesk): Pick<BoundFigure, 'svg' | 'alternative' | 'data'> {
   const tanks = planTanks(desk.vessel).map(({position: _position, ...tank}) => tank)
-  const {svg, alternative} = tankPlan({tanks, marked: desk.tank.id, name: id, small: true})
+  const {svg, alternative} = tankPlan({
+    tanks,
+    ...(desk.tank ? {marked: desk.tank.id} : {}),
+    name: id,
+    small: true,
+  })
   return {svg, alternative, data: alternative}
 }

@@ -17,7 +17,8 @@ export interface PumpDesk {
   readonly content: Content
   readonly vessel: Vessel
   readonly position: Position
-  readonly tank: Tank
+  /** A portable pump hangs in none. */
+  readonly tank?: Tank
   readonly design: Design
   readonly values: PositionValues
   readonly facts: Facts
@@ -33,16 +34,19 @@ export function pumpDesk(
   values: PositionValues,
   withPlaces = false,
 ): PumpDesk {
-  const tank = found(
-    vessel.tanks.find((one) => one.id === position.tank.id),
-    `tank ${position.tank.id}`,
-  )
+  const own = position.tank
+  const tank =
+    own &&
+    found(
+      vessel.tanks.find((one) => one.id === own.id),
+      `tank ${own.id}`,
+    )
   const design = found(content.designs.get(position.design.id), `design ${position.design.id}`)
   return {
     content,
     vessel,
     position,
-    tank,
+    ...(tank ? {tank} : {}),
     design,
     values,
     facts: factsOfPosition(vessel, design, position, content.office.facts),
@@ -86,12 +90,13 @@ export function positionHead(desk: PumpDesk): PositionHead {
   return {
     id: desk.position.id,
     tag: desk.position.tag,
-    tankTag: desk.tank.tag,
+    tankTag: desk.tank?.tag ?? '',
+    keptAt: desk.position.keptAt?.en ?? '',
     serial: desk.position.serial,
     design: desk.design.title.en,
     variant: desk.design.variant.en,
-    stackLength: printedValue(pumpValue(desk, 'cofferdam.stack-length')),
-    tankVolume: printedValue(pumpValue(desk, 'tank.volume')),
+    stackLength: desk.tank ? printedValue(pumpValue(desk, 'cofferdam.stack-length')) : '',
+    tankVolume: desk.tank ? printedValue(pumpValue(desk, 'tank.volume')) : '',
     critical: desk.position.critical,
   }
 }

@@ -10,7 +10,7 @@ export function planTanks(vessel: Vessel): readonly PlanTank[] {
   const along = (frame: number): number => hundredths((fore - frame) / (fore - aft || 1))
   const across = (side: number): number => hundredths((1 - side) / 2)
   return vessel.tanks.map((tank) => {
-    const position = vessel.positions.find((one) => one.tank.id === tank.id)
+    const position = vessel.positions.find((one) => one.tank?.id === tank.id)
     return {
       id: tank.id,
       tag: tank.tag,

@@ -12,8 +12,8 @@ import {tightnessHoldTime, tightnessHoldTimeNote} from '../calculations/gas/tigh
 import type {CalculationTrace, ComputedValue, TracedInput} from '../handbook-model/computed.ts'
 import type {Content} from '../handbook-model/content.ts'
 import type {Datum} from '../handbook-model/datum.ts'
-import type {Design} from '../handbook-model/design-content.ts'
-import type {Position, Tank, Vessel} from '../handbook-model/vessel-content.ts'
+import type {HungDesign} from '../handbook-model/design-content.ts'
+import type {HungPosition, Tank, Vessel} from '../handbook-model/vessel-content.ts'
 import {degreesCelsius} from '../quantities/named-units.ts'
 import {type Quantity, type QuantityKind, quantityOf} from '../quantities/quantity.ts'
 import {calculationSources} from './calculation-sources.ts'
@@ -43,8 +43,8 @@ const neverHigher = 'down to 2 decimals of bar(g), never higher'
 interface Bench {
   readonly content: Content
   readonly where: string
-  readonly position: Position
-  readonly design: Design
+  readonly position: HungPosition
+  readonly design: HungDesign
   readonly tank: Tank
   readonly vessel: Vessel
 }
@@ -52,9 +52,9 @@ interface Bench {
 /** Values of the cofferdam and its tightness test for one pump position. */
 export function cofferdamValues(
   vessel: Vessel,
-  position: Position,
+  position: HungPosition,
   tank: Tank,
-  design: Design,
+  design: HungDesign,
   content: Content,
 ): readonly ComputedValue[] {
   const bench: Bench = {content, where: position.tag, position, design, tank, vessel}

@@ -1,7 +1,13 @@
 import type {ComputedValue, ComputedValues, PositionValues} from '../handbook-model/computed.ts'
 import type {Content} from '../handbook-model/content.ts'
-import type {Design} from '../handbook-model/design-content.ts'
-import type {Position, Tank, Vessel} from '../handbook-model/vessel-content.ts'
+import {type Design, type HungDesign, isHungDesign} from '../handbook-model/design-content.ts'
+import {
+  type HungPosition,
+  isHung,
+  type Position,
+  type Tank,
+  type Vessel,
+} from '../handbook-model/vessel-content.ts'
 import {addMessage, type ContentFiles} from '../messages/add-message.ts'
 import {cofferdamValues} from './cofferdam-values.ts'
 import {jointValues} from './joint-values.ts'
@@ -12,7 +18,7 @@ import {pumpValues} from './pump-values.ts'
 import {purgeValues} from './purge-values.ts'
 import {refuseOutOfRange} from './refuse-out-of-range.ts'
 import {sealValuesOfDesign, sealValuesOfPosition} from './seal-values.ts'
-import {designStatedValues, positionStatedValues} from './stated-values.ts'
+import {designStatedValues, hungStatedValues, positionStatedValues} from './stated-values.ts'
 import {ventilationValues} from './ventilation-values.ts'
 import {wearRingValues} from './wear-ring-values.ts'
 
@@ -62,19 +68,43 @@ function valuesOf(
   content: Content,
   files: ContentFiles,
 ): PositionValues {
-  const tank = tankOf(vessel, position)
   const design = content.designs.get(position.design.id)
   if (!design)
     throw new Error(`Unexpected design \`${position.design.id}\`, expected one that the check has proved`)
+  const all = [
+    ...ofDesign,
+    ...positionStatedValues(vessel, position, content),
+    ...(isHung(position) && isHungDesign(design)
+      ? hungValues({vessel, position, design, content}, files)
+      : []),
+  ]
+  return new Map(all.map((value) => [value.id, value]))
+}
+
+/** Values of a pump that hangs in a tank. */
+function hungValues(
+  {
+    vessel,
+    position,
+    design,
+    content,
+  }: {
+    readonly vessel: Vessel
+    readonly position: HungPosition
+    readonly design: HungDesign
+    readonly content: Content
+  },
+  files: ContentFiles,
+): readonly ComputedValue[] {
+  const tank = tankOf(vessel, position)
   const cofferdam = cofferdamValues(vessel, position, tank, design, content)
   const ofCofferdam = (name: string): ComputedValue => {
     const value = cofferdam.find((one) => one.id === `cofferdam.${name}`)
     if (!value) throw new Error(`Unexpected gap for value \`cofferdam.${name}\`, expected one of each`)
     return value
   }
-  const all = [
-    ...ofDesign,
-    ...positionStatedValues(vessel, position, tank, content),
+  return [
+    ...hungStatedValues(position, tank),
     ...cofferdam,
     ...purgeValues(
       {content, vessel, position, volume: ofCofferdam('volume'), upperBound: ofCofferdam('upper-bound')},
@@ -84,10 +114,9 @@ function valuesOf(
     ...(design.oil ? oilValues({content, vessel, position, oil: design.oil}, files) : []),
     ...ventilationValues({vessel, position, tank, content}, files),
   ]
-  return new Map(all.map((value) => [value.id, value]))
 }
 
-function tankOf(vessel: Vessel, position: Position): Tank {
+function tankOf(vessel: Vessel, position: HungPosition): Tank {
   const tank = vessel.tanks.find((one) => one.id === position.tank.id)
   if (!tank)
     throw new Error(`Unexpected tank \`${position.tank.id}\`, expected one that the check has proved`)

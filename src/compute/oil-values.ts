@@ -6,7 +6,7 @@ import {trappedOilPressure, trappedOilPressureNote} from '../calculations/oil/tr
 import type {ComputedValue} from '../handbook-model/computed.ts'
 import type {Content} from '../handbook-model/content.ts'
 import type {OilSpaces} from '../handbook-model/design-content.ts'
-import type {Position, Vessel} from '../handbook-model/vessel-content.ts'
+import type {HungPosition, Vessel} from '../handbook-model/vessel-content.ts'
 import type {ContentFiles} from '../messages/add-message.ts'
 import {kelvinDifference} from '../quantities/named-units.ts'
 import {quantityOf} from '../quantities/quantity.ts'
@@ -18,7 +18,7 @@ import {roundedDown, roundedUp, tracedConstant, tracedStep} from './value-builde
 interface OilBench {
   readonly content: Content
   readonly vessel: Vessel
-  readonly position: Position
+  readonly position: HungPosition
   readonly oil: OilSpaces
 }
 

@@ -6,7 +6,7 @@ import {purgeTime, purgeTimeNote} from '../calculations/gas/purge-time.ts'
 import {absoluteFromGauge, standardAtmosphere} from '../calculations/gas/standard-air.ts'
 import type {ComputedValue} from '../handbook-model/computed.ts'
 import type {Content} from '../handbook-model/content.ts'
-import type {Cargo, Position, Vessel} from '../handbook-model/vessel-content.ts'
+import type {Cargo, HungPosition, Vessel} from '../handbook-model/vessel-content.ts'
 import type {ContentFiles} from '../messages/add-message.ts'
 import {quantityOf} from '../quantities/quantity.ts'
 import {calculationSources} from './calculation-sources.ts'
@@ -17,7 +17,7 @@ import {roundedUp, tracedConstant, tracedStep} from './value-builder.ts'
 export interface PurgeBench {
   readonly content: Content
   readonly vessel: Vessel
-  readonly position: Position
+  readonly position: HungPosition
   /** Gas volume of the cofferdam. */
   readonly volume: ComputedValue
   /** Highest purge pressure. */

@@ -69,6 +69,7 @@ function passRefusals(content: Content): readonly Refusal[] {
 }
 
 function designRefusals(design: Design, content: Content): readonly Refusal[] {
+  if (!design.cofferdam) return []
   const {allowedLeak, rating} = design.cofferdam
   return [
     ...design.joints.flatMap((joint) => jointRefusals(joint, content)),
@@ -112,8 +113,8 @@ function jointRefusals(joint: Joint, content: Content): readonly Refusal[] {
 /** A lip that holds less than the vacuum of the tank would be lifted by an empty cofferdam. */
 function lipRefusals(vessel: Vessel, content: Content): readonly Refusal[] {
   return vessel.positions.flatMap((position) => {
-    const lip = content.designs.get(position.design.id)?.cofferdam.lipReverseLimit
-    const tank = vessel.tanks.find((one) => one.id === position.tank.id)?.vacuumValveSetting
+    const lip = content.designs.get(position.design.id)?.cofferdam?.lipReverseLimit
+    const tank = vessel.tanks.find((one) => one.id === position.tank?.id)?.vacuumValveSetting
     if (lip?.kind !== 'known' || tank?.kind !== 'known' || lip.quantity.si + tank.quantity.si > 0) return []
     return [
       refusal(lip, `seal lip limit at \`${position.tag}\``, 'more than the vacuum that its tank may have'),

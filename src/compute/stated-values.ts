@@ -1,8 +1,8 @@
 import type {ComputedValue} from '../handbook-model/computed.ts'
 import type {Content} from '../handbook-model/content.ts'
 import type {Datum} from '../handbook-model/datum.ts'
-import type {Design, Lift, NamedValue, Seal} from '../handbook-model/design-content.ts'
-import type {Position, Tank, Vessel} from '../handbook-model/vessel-content.ts'
+import type {Cofferdam, Design, Lift, NamedValue, Seal} from '../handbook-model/design-content.ts'
+import type {HungPosition, Position, Tank, Vessel} from '../handbook-model/vessel-content.ts'
 import type {QuantityKind} from '../quantities/quantity.ts'
 import {sourceUse, statedValue, textValue} from './value-builder.ts'
 
@@ -17,35 +17,44 @@ export function designStatedValues(design: Design): readonly ComputedValue[] {
     ...design.lifts.flatMap(liftStatedValues),
     ...oilStatedValues(design),
     ...pumpStatedValues(design),
-    ...(
-      [
-        ['relief-setting', 'setting of the cofferdam relief valve', design.cofferdam.reliefValveSetting],
-        ['outer-pipe-bore', 'bore of the outer pipe', design.cofferdam.outerPipeBore],
-        ['inner-pipe-outside', 'outside diameter of the inner pipe', design.cofferdam.innerPipeOutside],
-        ['head-volume', 'cofferdam volume in the pump head', design.cofferdam.headVolume],
-        ['rating', 'rating of the cofferdam', design.cofferdam.rating],
-        [
-          'lip-reverse-limit',
-          'pressure that the seal lip holds from behind',
-          design.cofferdam.lipReverseLimit,
-        ],
-        ['allowed-leak', 'allowed leak of the cofferdam', design.cofferdam.allowedLeak],
-      ] as const
-    ).map(([name, title, datum]) => stated(`cofferdam.${name}`, title, datum, true)),
+    ...(design.cofferdam ? cofferdamStatedValues(design.cofferdam) : []),
   ]
 }
 
-/** Values that the vessel, the tank, the position and the house state. */
+function cofferdamStatedValues(cofferdam: Cofferdam): readonly ComputedValue[] {
+  const list = [
+    ['relief-setting', 'setting of the cofferdam relief valve', cofferdam.reliefValveSetting],
+    ['outer-pipe-bore', 'bore of the outer pipe', cofferdam.outerPipeBore],
+    ['inner-pipe-outside', 'outside diameter of the inner pipe', cofferdam.innerPipeOutside],
+    ['head-volume', 'cofferdam volume in the pump head', cofferdam.headVolume],
+    ['rating', 'rating of the cofferdam', cofferdam.rating],
+    ['lip-reverse-limit', 'pressure that the seal lip holds from behind', cofferdam.lipReverseLimit],
+    ['allowed-leak', 'allowed leak of the cofferdam', cofferdam.allowedLeak],
+  ] as const
+  return list.map(([name, title, datum]) => stated(`cofferdam.${name}`, title, datum, true))
+}
+
+/** Values that the tank of a pump and its stack state. */
+export function hungStatedValues({tag, stackLength}: HungPosition, tank: Tank): readonly ComputedValue[] {
+  const list: readonly (readonly [string, string, Datum<QuantityKind>])[] = [
+    ['cofferdam.stack-length', 'stack length', stackLength],
+    ['tank.vacuum-valve', 'setting of the vacuum valve', tank.vacuumValveSetting],
+    ['tank.pressure-valve', 'setting of the pressure valve', tank.pressureValveSetting],
+    ['tank.volume', 'tank volume', tank.volume],
+    ['tank.height', 'tank height at the sump', tank.height],
+  ]
+  return list.map(([id, title, datum]) => stated(id, title, datum, false, tag))
+}
+
+/** Values that the vessel and the house state. */
 export function positionStatedValues(
   vessel: Vessel,
   position: Position,
-  tank: Tank,
   content: Content,
 ): readonly ComputedValue[] {
   const {house} = content.office
   const {systemPressure, oil} = vessel.hydraulics
   const list: readonly (readonly [string, string, Datum<QuantityKind>])[] = [
-    ['cofferdam.stack-length', 'stack length', position.stackLength],
     ['hydraulics.system-pressure', 'hydraulic system pressure', systemPressure],
     ['hydraulics.return-pressure', 'hydraulic return pressure', vessel.hydraulics.returnPressure],
     [
@@ -53,10 +62,6 @@ export function positionStatedValues(
       'maximum of the purge regulator',
       vessel.hydraulics.purgeRegulatorMaximum,
     ],
-    ['tank.vacuum-valve', 'setting of the vacuum valve', tank.vacuumValveSetting],
-    ['tank.pressure-valve', 'setting of the pressure valve', tank.pressureValveSetting],
-    ['tank.volume', 'tank volume', tank.volume],
-    ['tank.height', 'tank height at the sump', tank.height],
     ['supply.purge-gas-flow', 'free gas at the purge supply', vessel.supplies.purgeGasFlow],
     ['supply.bottle-volume', 'volume of a gas bottle', vessel.supplies.bottleVolume],
     ['supply.bottle-pressure', 'pressure of a full gas bottle', vessel.supplies.bottlePressure],

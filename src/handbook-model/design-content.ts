@@ -16,7 +16,8 @@ export interface Design {
   readonly facts: readonly FactValue[]
   readonly joints: readonly Joint[]
   readonly rings: readonly WearRing[]
-  readonly cofferdam: Cofferdam
+  /** A pump that hangs in a tank has one; a portable pump has none. */
+  readonly cofferdam?: Cofferdam
   readonly oil?: OilSpaces
   readonly motor?: Motor
   readonly curve?: PumpCurve
@@ -29,6 +30,14 @@ export interface Design {
   readonly limits: readonly Limit[]
   readonly geometry: readonly NamedValue<'length'>[]
   readonly place: Place
+}
+
+/** A design of pumps that hang in tanks. */
+export type HungDesign = Design & Required<Pick<Design, 'cofferdam'>>
+
+/** Whether pumps of a design hang in tanks. */
+export function isHungDesign(design: Design): design is HungDesign {
+  return design.cofferdam !== undefined
 }
 
 /** A value of the design with an id, so that procedures can refer to it as `<group>.<id>`. */

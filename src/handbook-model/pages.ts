@@ -54,7 +54,9 @@ export interface PageHead {
 export interface PositionHead {
   readonly id: string
   readonly tag: string
+  /** Blank where the pump hangs in no tank; then `keptAt` says where it lies. */
   readonly tankTag: string
+  readonly keptAt: string
   readonly serial: string
   readonly design: string
   readonly variant: string

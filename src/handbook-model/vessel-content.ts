@@ -50,19 +50,31 @@ export interface Position {
   readonly id: string
   /** The largest thing on every page: `4S`. */
   readonly tag: string
-  readonly tank: Reference
+  /** The tank in which it hangs; a portable pump has none. */
+  readonly tank?: Reference
+  /** Where a portable pump is kept; the others hang in their tanks. */
+  readonly keptAt?: Localised
   readonly design: Reference
   readonly serial: string
   readonly role: PositionRole
   readonly critical: boolean
   readonly installed: string
-  readonly stackLength: Datum<'length'>
+  /** A portable pump has no stack. */
+  readonly stackLength?: Datum<'length'>
   /** Sections of the stack from deck down, where they are listed. */
   readonly stackSections: readonly StackSection[]
   readonly components: readonly Component[]
   readonly facts: readonly FactValue[]
   readonly isolation: readonly IsolationRole[]
   readonly place: Place
+}
+
+/** A pump that hangs in a tank on its stack: every pump but the portable one. */
+export type HungPosition = Position & Required<Pick<Position, 'tank' | 'stackLength'>>
+
+/** Whether a pump hangs in a tank. */
+export function isHung(position: Position): position is HungPosition {
+  return position.tank !== undefined && position.stackLength !== undefined
 }
 
 /** One length of the pipe stack between two joints. */

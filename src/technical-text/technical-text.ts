@@ -47,6 +47,7 @@ function identityLines(head: PageHead, vesselName: string): readonly TechnicalLi
           {block: 'identity', kind: 'design', text: position.design},
           {block: 'identity', kind: 'variant', text: position.variant},
           {block: 'identity', kind: 'tank', text: position.tankTag},
+          {block: 'identity', kind: 'kept-at', text: position.keptAt},
           {block: 'identity', kind: 'tank-volume', text: position.tankVolume},
           {block: 'identity', kind: 'stack-length', text: position.stackLength},
           {block: 'identity', kind: 'equipment', text: position.critical ? 'critical' : ''},

@@ -186,6 +186,7 @@ describe('head of a procedure on a pump', () => {
       id: '4s',
       tag: '4S',
       tankTag: '4S',
+      keptAt: '',
       serial: 'P-4s',
       design: 'Design A',
       variant: 'A2',

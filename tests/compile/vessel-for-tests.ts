@@ -1,4 +1,4 @@
-import type {Design} from '../../src/handbook-model/design-content.ts'
+import type {HungDesign} from '../../src/handbook-model/design-content.ts'
 import type {
   FactValue,
   IsolationRole,
@@ -24,7 +24,7 @@ import {at, datum, english, fact, place, to} from './data-for-tests.ts'
 
 const named = {id: 'flow', title: english('rated flow'), value: datum(cubicMetres(1), '300', 'm³'), place}
 
-export const designA: Design = {
+export const designA: HungDesign = {
   id: 'design-a',
   title: english('Design A'),
   variant: english('A2'),

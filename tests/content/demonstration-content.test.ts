@@ -34,7 +34,7 @@ describe('the demonstration content', () => {
   test('vessel one has twenty tanks, stacks from 9.2 m to 16.4 m and two things that nobody knows', () => {
     const vessel = content.vessels.get('vessel-a')
     const lengths = (vessel?.positions ?? []).flatMap(({stackLength}) =>
-      stackLength.kind === 'known' ? [valueIn(stackLength.quantity, 'm')] : [],
+      stackLength?.kind === 'known' ? [valueIn(stackLength.quantity, 'm')] : [],
     )
     expect(vessel?.tanks).toHaveLength(20)
     expect(Math.min(...lengths)).toBeCloseTo(9.2, 9)
@@ -60,7 +60,7 @@ describe('the demonstration content', () => {
 
 function unknownsOf(positions: readonly Position[]): readonly string[] {
   return positions.flatMap((position) => [
-    ...(position.stackLength.kind === 'not-known' ? [`${position.id} stack length`] : []),
+    ...(position.stackLength?.kind === 'not-known' ? [`${position.id} stack length`] : []),
     ...position.facts.filter((one) => one.value === undefined).map((one) => `${position.id} ${one.fact.id}`),
   ])
 }

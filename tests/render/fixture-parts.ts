@@ -222,6 +222,7 @@ export function head(path: string, more: Partial<PageHead> = {}): PageHead {
             serial: text('serial'),
             design: text('design'),
             variant: text('variant'),
+            keptAt: '',
             stackLength: text('stack-length'),
             tankVolume: text('tank-volume'),
             critical: true,

@@ -10,10 +10,11 @@ import {
   sealValueNames,
   supplyValueNames,
 } from '../../handbook-model/computed.ts'
-import type {Design} from '../../handbook-model/design-content.ts'
+import {type Design, isHungDesign} from '../../handbook-model/design-content.ts'
 
 const ofRing = ['running-diameter', 'new', 'minimum-new', 'renewal']
-const fixed = [
+/** Of pumps that hang in tanks. */
+const ofHungPumps = [
   ...[
     'volume',
     'test-pressure',
@@ -33,13 +34,16 @@ const fixed = [
     'rating',
     'lip-reverse-limit',
   ].map((one) => `cofferdam.${one}`),
+  ...purgeValueNames.map((one) => `purge.${one}`),
+  ...['vacuum-valve', 'pressure-valve', 'volume', 'height', 'ventilation-time'].map((one) => `tank.${one}`),
+]
+
+const fixed = [
   ...houseValueNames.map((one) => `house.${one}`),
   ...supplyValueNames.map((one) => `supply.${one}`),
-  ...purgeValueNames.map((one) => `purge.${one}`),
   ...['system-pressure', 'return-pressure', 'purge-regulator-maximum', 'oil'].map(
     (one) => `hydraulics.${one}`,
   ),
-  ...['vacuum-valve', 'pressure-valve', 'volume', 'height', 'ventilation-time'].map((one) => `tank.${one}`),
 ]
 
 /** Every value id that a pump of this design has; a procedure may refer to these and no others. */
@@ -48,7 +52,11 @@ export function knownValueIds(design: Design): ReadonlySet<string> {
     ...design.joints.flatMap((joint) => jointValueNames.map((one) => `${joint.id}.${one}`)),
     ...design.rings.flatMap((ring) => ofRing.map((one) => `${ring.id}.${one}`)),
     ...design.lifts.flatMap((lift) => liftValueNames.map((one) => `${lift.id}.${one}`)),
-    ...design.seals.flatMap((seal) => sealValueNames.map((one) => `${seal.id}.${one}`)),
+    ...design.seals.flatMap((seal) =>
+      sealValueNames
+        .filter((one) => one !== 'pressure' || isHungDesign(design))
+        .map((one) => `${seal.id}.${one}`),
+    ),
     ...design.oRings.flatMap((ring) => oRingValueNames.map((one) => `${ring.id}.${one}`)),
     ...(design.lowering ? loweringValueNames.map((one) => `lowering.${one}`) : []),
     ...(design.oil ? oilValueNames.map((one) => `oil.${one}`) : []),
@@ -59,6 +67,7 @@ export function knownValueIds(design: Design): ReadonlySet<string> {
     ...design.settings.map((one) => `setting.${one.id}`),
     ...design.ratings.map((one) => `rating.${one.id}`),
     ...design.geometry.map((one) => `geometry.${one.id}`),
+    ...(isHungDesign(design) ? ofHungPumps : []),
     ...fixed,
   ])
 }

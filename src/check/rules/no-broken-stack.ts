@@ -27,6 +27,7 @@ export function noBrokenStack(position: Position, files: ContentFiles): void {
     )
     return
   }
+  if (!stackLength) return
   const lengths = sections.map(({length}) => length)
   const known = lengths.flatMap((length) => (length.kind === 'known' ? [length.quantity.si] : []))
   if (sections.length === 0 || stackLength.kind === 'not-known' || known.length < lengths.length) return

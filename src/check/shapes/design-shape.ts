@@ -134,7 +134,7 @@ export const designShape: z.ZodType<Design> = fields({
   facts: factValues,
   joints: list(joint),
   rings: list(ring),
-  cofferdam,
+  cofferdam: cofferdam.optional(),
   oil: oil.optional(),
   motor: motor.optional(),
   curve: curve.optional(),

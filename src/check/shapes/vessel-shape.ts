@@ -42,13 +42,14 @@ const tank = fields({
 const position = fields({
   id: identifier,
   tag: text,
-  tank: reference,
+  tank: reference.optional(),
+  'kept-at': localised.optional(),
   design: reference,
   serial: text,
   role: oneOf(positionRoles),
   critical: yesNo,
   installed: date,
-  'stack-length': quantity('length'),
+  'stack-length': quantity('length').optional(),
   'stack-sections': stackSections.optional(),
   components,
   facts: factValues,
@@ -125,6 +126,6 @@ export const vesselShape: z.ZodType<Vessel> = fields({
   positions: positions.map(({isolation, stackSections: sections, ...one}) => ({
     ...one,
     stackSections: sections ?? [],
-    isolation: isolationOf(one.tag, isolationPattern ?? [], isolation ?? []),
+    isolation: isolationOf(one.tag, one.role === 'portable' ? [] : (isolationPattern ?? []), isolation ?? []),
   })),
 }))

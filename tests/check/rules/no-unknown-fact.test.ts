@@ -92,7 +92,7 @@ describe('a condition asks for declared facts and values alone', () => {
     ],
   ])('the condition of %s is read', (_what, text) => {
     expect(told(text)).toEqual([
-      `${placeIn(text, 'x = y')} Unexpected fact \`x\`, expected one of \`backstop\`, \`cargo-seal\`, \`design\`, \`vessel\` no-unknown-fact`,
+      `${placeIn(text, 'x = y')} Unexpected fact \`x\`, expected one of \`backstop\`, \`cargo-seal\`, \`design\`, \`vessel\`, \`role\` no-unknown-fact`,
     ])
   })
 })
