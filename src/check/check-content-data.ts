@@ -30,6 +30,7 @@ import {officeShape} from './shapes/office-shape.ts'
 import {checkTables, keyColumns} from './shapes/table-shapes.ts'
 import {trialsShape} from './shapes/trial-shape.ts'
 import {sourceReferences} from './source-references.ts'
+import {urgentOf} from './urgent-of.ts'
 import {noImpossibleScale} from './usual-windows.ts'
 import {vesselsOf} from './vessels-of.ts'
 
@@ -89,6 +90,8 @@ export function checkContentData(sources: ContentSources, files: ContentFiles): 
     approvals: optional('approvals.yaml', approvalsShape)?.approvals ?? [],
     changes: changes?.changes ?? [],
     withdrawals: changes?.withdrawn ?? [],
+    ended: changes?.ended ?? [],
+    urgent: urgentOf(sources, files),
     trials: optional('trials.yaml', trialsShape)?.trials ?? [],
   }
   refuseStrayFiles(sources, files)
@@ -146,7 +149,7 @@ function isNothing({yaml, csv, markdown}: ContentSources): boolean {
 }
 
 const knownFile =
-  /^(office|sources|terms|tools|parts|symptoms|failures|exceptions|approvals|changes|trials)\.yaml$|^(cautions|designs|jobs)\/[^/]+\.yaml$|^vessels\/[^/]+\/vessel\.yaml$|^issues\/[^/]+\/([^/]+\.json|texts\/[0-9a-f]{64}\.txt)$/u
+  /^(office|sources|terms|tools|parts|symptoms|failures|exceptions|approvals|changes|trials)\.yaml$|^(cautions|designs|jobs|urgent)\/[^/]+\.yaml$|^vessels\/[^/]+\/vessel\.yaml$|^issues\/[^/]+\/([^/]+\.json|texts\/[0-9a-f]{64}\.txt)$/u
 
 function refuseStrayFiles(sources: ContentSources, files: ContentFiles): void {
   const tables = Object.keys(keyColumns).map((name) => `tables/${name}.csv`)

@@ -6,6 +6,7 @@ import type {Position, Vessel} from '../handbook-model/vessel-content.ts'
 import {type ContentFiles, stopsTheBuild} from '../messages/add-message.ts'
 import {acceptExceptions} from './accept-exceptions.ts'
 import {checkContentData} from './check-content-data.ts'
+import {checkUrgent} from './check-urgent.ts'
 import type {ContentData} from './content-data.ts'
 import {byId, refersTo} from './identity.ts'
 import {isWhole, knownIds} from './known-ids.ts'
@@ -133,6 +134,7 @@ function checkRules(data: ContentData, {procedures, allRead}: ParsedProcedures, 
     files,
   )
   if (isWhole('jobs/', faulty)) noJoblessIsolation(procedures, data.jobs, files)
+  checkUrgent(data, {procedures, ids: knownProcedures}, facts, files)
   checkDesigns(data, facts, files)
   checkVessels(data, procedures, facts, files)
 }

@@ -5,6 +5,7 @@ import {contentHashOf, refuseUnapproved} from '../issues/approval-state.ts'
 import {type IssueHistory, newestLedger} from '../issues/history.ts'
 import type {Ledger} from '../issues/ledger.ts'
 import {type IssueFacts, nextPages} from '../issues/next-ledger.ts'
+import {refuseUntimely} from '../issues/urgent-days.ts'
 import {stopsTheBuild} from '../messages/add-message.ts'
 import {checkFiles} from '../publish/check-files.ts'
 import {type Disk, nodeDisk} from '../publish/disk.ts'
@@ -81,6 +82,7 @@ export async function runIssue(
     contentHash: contentHashOf(hashes),
     sources: Object.fromEntries(hashes),
   }
+  refuseUntimely(content.urgent, facts, files)
   const pages = nextPages(
     {
       facts,
@@ -94,6 +96,8 @@ export async function runIssue(
       earlierTexts: history.texts,
       changes: content.changes,
       withdrawals: content.withdrawals,
+      ended: content.ended,
+      urgent: content.urgent,
     },
     files,
   )

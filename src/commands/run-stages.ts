@@ -3,6 +3,7 @@ import {newestDay} from '../check/newest-day.ts'
 import {compilePages} from '../compile/compile-pages.ts'
 import {computeValues} from '../compute/compute-values.ts'
 import {noAgedRubber} from '../compute/no-aged-rubber.ts'
+import {noEndingUrgent} from '../compute/no-ending-urgent.ts'
 import {type ComparisonDate, laterDay} from '../handbook-model/comparison-date.ts'
 import type {ComputedValues} from '../handbook-model/computed.ts'
 import type {Content} from '../handbook-model/content.ts'
@@ -15,6 +16,7 @@ import {type Ledger, ledgersOf} from '../issues/ledger.ts'
 import {pageState} from '../issues/page-state.ts'
 import {pageUpdate, textsBehind} from '../issues/page-update.ts'
 import {publicationPages} from '../issues/publication.ts'
+import {refuseReusedNumbers} from '../issues/urgent-numbers.ts'
 import {type ContentFiles, stopsTheBuild} from '../messages/add-message.ts'
 import {readSources} from '../read/read-sources.ts'
 import {technicalLines, textOfLines} from '../technical-text/technical-text.ts'
@@ -52,7 +54,11 @@ export async function checkAndCompute(contentFolder: string, asOf?: string): Pro
   for (const named of newest.flatMap(textsBehind)) issueText(named, history.texts, files)
   const issued = newest.map(({date}) => date).reduce(laterDay, undefined)
   const compared = comparisonDate(asOf, laterDay(newestDay(sources), issued))
-  if (content) noAgedRubber(content, compared?.day, files)
+  if (content) {
+    noAgedRubber(content, compared?.day, files)
+    noEndingUrgent(content, compared?.day, files)
+    refuseReusedNumbers(content.urgent, hashes, history, files)
+  }
   const sound = !stopsTheBuild(files)
   return {
     files,

@@ -23,6 +23,7 @@ import {boundCautions, type CautionNumbers} from './caution-numbers.ts'
 import {found, type PumpDesk, pumpValue} from './desk.ts'
 import {isolationLines} from './isolation-lines.ts'
 import {elementId} from './page-paths.ts'
+import {replacedStep} from './urgent-uses.ts'
 import {limitLines, valueLine} from './value-line.ts'
 import {standing} from './variant.ts'
 import {wordsEn} from './words-en.ts'
@@ -90,6 +91,7 @@ function boundStep(
   const stands = standing(step.when, desk)
   if (!stands.stands) return undefined
   const cautions = boundCautions(step.cautions, desk, numbers)
+  const urgent = replacedStep(procedure.id, step.id, desk)
   return {
     kind: 'step',
     id: elementId(procedure.id, step.id),
@@ -97,7 +99,10 @@ function boundStep(
     ...(stands.variant ? {variant: stands.variant} : {}),
     cautions,
     recalls: step.actions.length > 0 ? recalls : [],
-    instruction: bindText(step.instruction, desk),
+    ...(urgent ? {urgent: wordsEn.inPlaceOfStep(urgent.revision.number, urgent.revision.validTo.id)} : {}),
+    instruction: urgent
+      ? [{kind: 'text', text: urgent.replaced.instead.en}]
+      : bindText(step.instruction, desk),
     parts: step.parts.flatMap((part) => boundPart(part, procedure, desk)),
   }
 }

@@ -4,16 +4,23 @@ import type {Content} from '../handbook-model/content.ts'
 import type {HandbookPages, Page, StartPage, VesselHead} from '../handbook-model/pages.ts'
 import type {Vessel} from '../handbook-model/vessel-content.ts'
 import {desksOfVessel, found, type PumpDesk} from './desk.ts'
-import {jobPage} from './job-page.ts'
 import {cautionsPage, partsPage, sourcesPage, toolsPage, wordsPage} from './library-pages.ts'
 import {filesOfPump, unique} from './made-from.ts'
 import {positionPath, startPath} from './page-paths.ts'
+import {
+  figuresUnderUrgent,
+  jobUnderUrgent,
+  positionUnderUrgent,
+  procedureUnderUrgent,
+  pumpsOfDesign,
+  wallSheetUnderUrgent,
+} from './pages-under-urgent.ts'
 import {planTanks} from './plan-tanks.ts'
-import {positionPage} from './position-page.ts'
-import {procedureLine, procedurePage} from './procedure-page.ts'
+import {procedureLine} from './procedure-page.ts'
 import {symptomsPage} from './symptoms-page.ts'
+import {sharedDesk, withUrgentUses} from './urgent-uses.ts'
 import {jobsOf, proceduresOf} from './used-in.ts'
-import {designValuesPages, positionValuesPage, valuesPage} from './values-pages.ts'
+import {designValuesPages, positionValuesPage} from './values-pages.ts'
 import {wordsEn} from './words-en.ts'
 import {writtenDatum} from './written-datum.ts'
 
@@ -32,12 +39,12 @@ export function compilePages(
   withPlaces = false,
 ): HandbookPages {
   const vessel = found(content.vessels.get(vesselId), `vessel ${vesselId}`)
-  const desks = desksOfVessel(content, values, vesselId, withPlaces)
+  const desks = desksOfVessel(content, values, vesselId, withPlaces).map(withUrgentUses)
   const pages: readonly Page[] = [
     startPage(vessel, desks),
     ...sharedPages(desks),
     ...desks.flatMap(pagesOfPump),
-    valuesPage(desks),
+    wallSheetUnderUrgent(desks),
     cautionsPage(desks),
     toolsPage(desks),
     partsPage(desks),
@@ -49,13 +56,13 @@ export function compilePages(
 
 function pagesOfPump(desk: PumpDesk): readonly Page[] {
   return [
-    positionPage(desk),
+    positionUnderUrgent(desk),
     ...proceduresOf([desk])
       .filter((procedure) => procedure.scope === 'position')
-      .map((procedure) => procedurePage(procedure, desk)),
+      .map((procedure) => procedureUnderUrgent(procedure, desk)),
     ...(desk.content.symptoms.length > 0 ? [symptomsPage(desk)] : []),
-    ...jobsOf([desk]).map((job) => jobPage(job, desk)),
-    positionValuesPage(desk),
+    ...jobsOf([desk]).map((job) => jobUnderUrgent(job, desk)),
+    figuresUnderUrgent(positionValuesPage(desk), desk),
   ]
 }
 
@@ -64,10 +71,19 @@ function sharedPages(desks: readonly PumpDesk[]): readonly Page[] {
   const procedures = proceduresOf(desks).flatMap((procedure) => {
     if (procedure.scope === 'position') return []
     const served = desks.filter(({facts}) => serves(procedure, facts))
-    const shown = procedure.scope === 'vessel' ? served.slice(0, 1) : firstOfDesigns(served)
-    return shown.map((desk) => procedurePage(procedure, desk))
+    const isOfShip = procedure.scope === 'vessel'
+    const shown = isOfShip ? served.slice(0, 1) : firstOfDesigns(served)
+    return shown.map((desk) =>
+      procedureUnderUrgent(procedure, sharedDesk(desk, isOfShip ? served : pumpsOfDesign(desk, served))),
+    )
   })
-  return [...procedures, ...firstOfDesigns(desks).flatMap(designValuesPages)]
+  return [
+    ...procedures,
+    ...firstOfDesigns(desks).flatMap((one) => {
+      const desk = sharedDesk(one, pumpsOfDesign(one, desks))
+      return designValuesPages(desk).map((page) => figuresUnderUrgent(page, desk))
+    }),
+  ]
 }
 
 /** The first pump of each design. */
@@ -92,6 +108,9 @@ function vesselHead(vessel: Vessel, content: Content): VesselHead {
 }
 
 function startPage(vessel: Vessel, desks: readonly PumpDesk[]): StartPage {
+  const urgent = [...new Set(desks.flatMap((desk) => desk.urgent.map(({revision}) => revision)))].sort(
+    (a, b) => (a.id < b.id ? -1 : 1),
+  )
   return {
     kind: 'start',
     head: {
@@ -100,7 +119,11 @@ function startPage(vessel: Vessel, desks: readonly PumpDesk[]): StartPage {
       path: startPath,
       title: wordsEn.titles.start(vessel.name.en),
       language: 'en',
-      madeFrom: unique([...desks.flatMap(filesOfPump), ...jobsOf(desks).map((job) => job.place.path)]),
+      madeFrom: unique([
+        ...desks.flatMap(filesOfPump),
+        ...jobsOf(desks).map((job) => job.place.path),
+        ...urgent.map((one) => one.place.path),
+      ]),
     },
     positions: desks.map((desk) => ({
       link: {text: desk.position.tag, path: positionPath(desk.position.id)},
@@ -124,6 +147,12 @@ function startPage(vessel: Vessel, desks: readonly PumpDesk[]): StartPage {
             .map((desk) => procedureLine(procedure, desk))
         : [],
     ),
+    urgent: urgent.map((one) => ({
+      block: `urgent-${one.id}`,
+      number: one.number,
+      title: one.title.en,
+      validTo: one.validTo.id,
+    })),
     safety: wordsEn.safety,
     particulars: [
       {label: wordsEn.particulars.hullNumber, text: vessel.hullNumber},

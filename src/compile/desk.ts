@@ -11,6 +11,7 @@ import type {Design} from '../handbook-model/design-content.ts'
 import type {PositionHead} from '../handbook-model/pages.ts'
 import type {Position, Tank, Vessel} from '../handbook-model/vessel-content.ts'
 import {printedText} from '../quantities/print-quantity.ts'
+import type {UrgentUse} from './urgent-use.ts'
 
 /** One pump with everything that its pages are made from. */
 export interface PumpDesk {
@@ -22,6 +23,8 @@ export interface PumpDesk {
   readonly design: Design
   readonly values: PositionValues
   readonly facts: Facts
+  /** Urgent revisions that count for it; see `withUrgentUses`. */
+  readonly urgent: readonly UrgentUse[]
   /** A copy for the office: explanations name file and line of each input. */
   readonly withPlaces: boolean
 }
@@ -50,6 +53,7 @@ export function pumpDesk(
     design,
     values,
     facts: factsOfPosition(vessel, design, position, content.office.facts),
+    urgent: [],
     withPlaces,
   }
 }

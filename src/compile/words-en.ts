@@ -124,6 +124,8 @@ export const wordsEn = {
     `${procedure} · section ${section.toLowerCase()}`,
   atHold: (procedure: string, hold: string): string => `${procedure} · hold point ${hold.toLowerCase()}`,
   onPumps: (place: string, pumps: number, all: number): string => `${place} (${pumps} of ${all} pumps)`,
+  inPlaceOfStep: (number: string, validTo: string): string =>
+    `In place of this step, by urgent revision ${number}, valid to ${validTo}`,
   nounOf,
   amount: (quantity: number, unit: string): string =>
     `${quantity} ${quantity === 1 || isMeasure(unit) ? nounOf(unit) : `${nounOf(unit)}s`}`,

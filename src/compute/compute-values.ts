@@ -17,6 +17,7 @@ import {oilValues} from './oil-values.ts'
 import {pumpValues} from './pump-values.ts'
 import {purgeValues} from './purge-values.ts'
 import {refuseOutOfRange} from './refuse-out-of-range.ts'
+import {replaceValues} from './replace-values.ts'
 import {sealValuesOfDesign, sealValuesOfPosition} from './seal-values.ts'
 import {designStatedValues, hungStatedValues, positionStatedValues} from './stated-values.ts'
 import {ventilationValues} from './ventilation-values.ts'
@@ -33,7 +34,7 @@ export function computeValues(content: Content, files: ContentFiles): ComputedVa
   const ofDesigns = new Map(
     [...content.designs].map(([id, design]) => [id, designValues(design, content, files)]),
   )
-  const vessels = new Map(
+  const stated = new Map(
     [...content.vessels].map(([id, vessel]) => [
       id,
       new Map(
@@ -44,6 +45,7 @@ export function computeValues(content: Content, files: ContentFiles): ComputedVa
       ),
     ]),
   )
+  const vessels = replaceValues(stated, content, files)
   reportUnknown(vessels, files)
   noWrenchAboard(content, vessels, files)
   reportSources(vessels, content, files)

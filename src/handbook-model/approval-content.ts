@@ -49,3 +49,13 @@ export interface Withdrawal {
   readonly replacedBy?: Reference
   readonly place: Place
 }
+
+/** changes.yaml: an urgent revision whose file is taken out, before its day or behind it. */
+export interface EndedUrgent {
+  /** `T-07`. */
+  readonly urgent: Reference
+  readonly reason: string
+  /** Who has seen that the page may be read without it. */
+  readonly reviewedBy: Reference
+  readonly place: Place
+}

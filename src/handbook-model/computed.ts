@@ -26,6 +26,8 @@ export interface ComputedValue {
   readonly rounding: string
   /** Content line that states it, or whose entry asks for it. */
   readonly place: Place
+  /** The value that it prints in place of, where an urgent revision replaces it. */
+  readonly replaces?: ComputedValue
 }
 
 export interface KnownResult {

@@ -1,6 +1,6 @@
 import type {Place} from '../messages/place.ts'
 import type {Quantity} from '../quantities/quantity.ts'
-import type {Approval, DeclaredChange, Withdrawal} from './approval-content.ts'
+import type {Approval, DeclaredChange, EndedUrgent, Withdrawal} from './approval-content.ts'
 import type {Origin} from './datum.ts'
 import type {Design} from './design-content.ts'
 import type {
@@ -17,6 +17,7 @@ import type {
 } from './office-content.ts'
 import type {Procedure} from './procedure.ts'
 import type {Trial} from './trial-content.ts'
+import type {UrgentRevision} from './urgent-content.ts'
 import type {Cargo, Vessel} from './vessel-content.ts'
 
 /** Product of `check`: the whole content, typed, references proven. Maps are in sorted order of their ids. */
@@ -38,7 +39,11 @@ export interface Content {
   readonly approvals: readonly Approval[]
   readonly changes: readonly DeclaredChange[]
   readonly withdrawals: readonly Withdrawal[]
+  /** Urgent revisions that are ended, each with who has seen it. */
+  readonly ended: readonly EndedUrgent[]
   readonly trials: readonly Trial[]
+  /** Urgent revisions in order of their numbers. */
+  readonly urgent: readonly UrgentRevision[]
 }
 
 /** The CSV tables, each row typed and with its own line as origin. */

@@ -22,6 +22,7 @@ export interface RemovedBlock {
 export type RemovedKind =
   | 'step'
   | 'hold'
+  | 'urgent'
   | 'caution'
   | 'value'
   | 'limit'

@@ -49,6 +49,32 @@ export interface PageHead {
   readonly position?: PositionHead
   /** Paths of sources this page was made from; a page counts as approved when all are. */
   readonly madeFrom: readonly string[]
+  /** Urgent revisions that stand above the page, the gravest first. */
+  readonly urgent?: readonly UrgentNotice[]
+}
+
+/** An urgent revision as a page prints it. */
+export interface UrgentNotice {
+  /** Block of the technical text: `urgent-t-07`. */
+  readonly block: string
+  readonly number: string
+  readonly title: string
+  readonly validFrom: string
+  readonly validTo: string
+  /** Set where nobody knows whether the pump is concerned. */
+  readonly variant: string
+  /** Tags of the pumps that it counts for, on a page that serves others too. */
+  readonly pumps: readonly string[]
+  readonly reason: string
+  readonly word: SignalWord
+  readonly hazard: string
+  readonly consequence: string
+  /** What is done now. */
+  readonly actions: readonly string[]
+  /** What is replaced, and what prints in its place. */
+  readonly instead: readonly {readonly what: string; readonly text: string}[]
+  readonly supersedes: readonly string[]
+  readonly cancelledBy: string
 }
 
 export interface PositionHead {
@@ -107,6 +133,13 @@ export interface StartPage {
   readonly jobs: readonly {readonly title: string; readonly purpose: string; readonly interval: string}[]
   /** What serves the whole ship, whatever the pump. */
   readonly procedures: readonly ProcedureLine[]
+  /** Urgent revisions of this ship. */
+  readonly urgent: readonly {
+    readonly block: string
+    readonly number: string
+    readonly title: string
+    readonly validTo: string
+  }[]
   /** Safety stance, one paragraph each. */
   readonly safety: readonly string[]
   readonly particulars: readonly Field[]
@@ -286,6 +319,8 @@ export interface BoundStep {
   readonly cautions: readonly BoundCaution[]
   /** Section cautions that this step relies on, repeated short. */
   readonly recalls: readonly CautionLine[]
+  /** Set where an urgent revision put its own words in place of the instruction. */
+  readonly urgent?: string
   readonly instruction: BoundText
   readonly parts: readonly BoundPart[]
 }

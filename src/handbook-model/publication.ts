@@ -10,9 +10,21 @@ export interface EffectivePage {
   /** "2031-03 of 2031-03-14"; blank before the first issue. */
   readonly issue: string
   readonly parts: readonly PartLink[]
+  /** True for the first part, which lists the urgent revisions. */
+  readonly first: boolean
+  readonly urgent: readonly ListedUrgent[]
   /** How many lines the whole list has. */
   readonly count: number
   readonly lines: readonly EffectiveLine[]
+}
+
+/** An urgent revision with the pages that it stands above. */
+export interface ListedUrgent {
+  readonly number: string
+  readonly title: string
+  readonly validFrom: string
+  readonly validTo: string
+  readonly pages: readonly NamedPage[]
 }
 
 /** A further part of a list that is too long for one page. */
@@ -50,6 +62,9 @@ export interface ChangedPage {
   /** The issue that it is compared with; blank for a first issue. */
   readonly against: string
   readonly parts: readonly PartLink[]
+  /** True for the first part, which lists the urgent revisions. */
+  readonly first: boolean
+  readonly urgent: readonly ListedUrgent[]
   readonly changes: readonly ChangeGroup[]
   readonly added: readonly NamedPage[]
   readonly wording: readonly NamedPage[]

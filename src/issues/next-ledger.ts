@@ -1,9 +1,11 @@
-import type {DeclaredChange, Withdrawal} from '../handbook-model/approval-content.ts'
+import type {DeclaredChange, EndedUrgent, Withdrawal} from '../handbook-model/approval-content.ts'
+import type {UrgentRevision} from '../handbook-model/urgent-content.ts'
 import {addMessage, type ContentFiles} from '../messages/add-message.ts'
 import {compareTexts, type LineChange} from '../technical-text/compare-texts.ts'
 import {checkCode, technicalHash} from '../technical-text/technical-hash.ts'
 import {issueText} from './issue-text.ts'
 import type {Ledger, PageEntry} from './ledger.ts'
+import {reasonsOfEnded, reasonsOfUrgent} from './urgent-reasons.ts'
 
 /** What an issue is named, and what it is made from. */
 export type IssueFacts = Omit<Ledger, 'version' | 'pages' | 'manifestHash'>
@@ -27,6 +29,8 @@ export interface IssueInput {
   readonly earlierTexts: ReadonlyMap<string, string>
   readonly changes: readonly DeclaredChange[]
   readonly withdrawals: readonly Withdrawal[]
+  readonly ended: readonly EndedUrgent[]
+  readonly urgent: readonly UrgentRevision[]
 }
 
 /**
@@ -67,14 +71,17 @@ function nextEntry(
   const declared = input.changes.filter(
     (one) => changed.includes(one.file) && one.hash === input.facts.sources[one.file],
   )
-  tellUnexplained(page, changed, declared, input.facts, files, told)
+  const ownReasons = reasonsOfUrgent(changed, input.urgent)
+  const saidElsewhere = new Set([...declared.map(({file}) => file), ...ownReasons.keys()])
+  tellUnexplained(page, changed, saidElsewhere, input.facts, files, told)
   const lines = changedLines(page, earlier, input, files)
+  const ended = reasonsOfEnded(lines ?? [], input, files, told)
   const words = earlier.withdrawn === undefined && lines !== undefined && lines.every(isWording)
   const calledEditorial =
     declared.length > 0 &&
     declared.length === changed.length &&
     declared.every((one) => one.class === 'editorial')
-  const reasons = [...new Set(declared.map((one) => one.reason))]
+  const reasons = [...new Set([...ownReasons.values(), ...declared.map((one) => one.reason), ...ended])]
   if (words && calledEditorial)
     return {
       ...earlier,
@@ -151,13 +158,13 @@ function changedLines(
 function tellUnexplained(
   page: IssuedPage,
   changed: readonly string[],
-  declared: readonly DeclaredChange[],
+  explained: ReadonlySet<string>,
   {sources}: IssueFacts,
   files: ContentFiles,
   told: Set<string>,
 ): void {
   for (const source of changed) {
-    if (told.has(source) || declared.some((one) => one.file === source)) continue
+    if (told.has(source) || explained.has(source)) continue
     told.add(source)
     addMessage(
       files,

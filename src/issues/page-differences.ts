@@ -114,7 +114,7 @@ function differenceOf(lines: readonly LineChange[]): PageDifference {
 }
 
 function areaOf(block: string, lines: readonly LineChange[]): DifferenceArea {
-  if (block.startsWith('caution-') || block === 'cautions') return 'cautions'
+  if (/^(?:caution|urgent)-/u.test(block) || block === 'cautions') return 'cautions'
   const kinds = lines.map(({kind}) => kind)
   if (kinds.some((kind) => /^(?:isolation|isolate|restore)\b/u.test(kind))) return 'isolation'
   if (kinds.includes('step')) return 'steps'

@@ -93,6 +93,7 @@ function keyAround(
 
 function removedKind(block: string, kind: string): RemovedKind {
   const [first = ''] = kind.split(' ')
+  if (block.startsWith('urgent-')) return 'urgent'
   if (block.startsWith('caution-')) return 'caution'
   if (['isolation', 'isolate', 'restore'].includes(first)) return 'isolation'
   const known: readonly RemovedKind[] = ['step', 'hold', 'value', 'limit', 'reading', 'tool', 'part']

@@ -1,5 +1,5 @@
 import type {HandbookPages, PageHead, PageState} from '../handbook-model/pages.ts'
-import type {NamedPage, PartLink} from '../handbook-model/publication.ts'
+import type {ListedUrgent, NamedPage, PartLink} from '../handbook-model/publication.ts'
 import type {Ledger, PageEntry} from './ledger.ts'
 
 /** What the pages about an issue are made from. */
@@ -34,6 +34,27 @@ export function partId(vessel: string, name: string, number: number): string {
 /** Head of a page about the issue. */
 export function publicationHead(id: string, path: string, title: string): PageHead {
   return {id, shownAs: title, path, title, language: 'en', madeFrom: []}
+}
+
+/** Urgent revisions of a folder with their pages, in order of their numbers. */
+export function listedUrgent(
+  pages: HandbookPages,
+  states: ReadonlyMap<string, PageState>,
+): readonly ListedUrgent[] {
+  const found = new Map<string, ListedUrgent>()
+  for (const {head} of pages.pages)
+    for (const {number, title, validFrom, validTo} of head.urgent ?? []) {
+      const state = states.get(head.id)
+      const page = {
+        id: head.id,
+        title: head.title,
+        path: head.path,
+        revision: state?.kind === 'issued' ? `${state.revision}${state.suffix}` : '',
+      }
+      const known = found.get(number)
+      found.set(number, {number, title, validFrom, validTo, pages: [...(known?.pages ?? []), page]})
+    }
+  return [...found.values()].sort((a, b) => (a.number < b.number ? -1 : 1))
 }
 
 /** A page of the ledger by name: its title is read from its technical text. */

@@ -9,6 +9,7 @@ import type {
 import type {PageEntry} from './ledger.ts'
 import {
   issueWords,
+  listedUrgent,
   named,
   type PublicationInput,
   partId,
@@ -82,11 +83,14 @@ function effectivePages(
     }
   })
   const all = [...lines, ...without, ...own]
+  const urgent = listedUrgent(pages, states)
   return parts.map(({number, path}) => ({
     kind: 'effective',
     head: publicationHead(partId(pages.vessel.id, 'effective', number), path, 'List of effective pages'),
     issue: issueWords(ledger),
     parts: parts.length > 1 ? parts : [],
+    first: number === 1,
+    urgent: number === 1 ? urgent : [],
     count: all.length,
     lines: all.slice(Math.ceil(all.length / count) * (number - 1), Math.ceil(all.length / count) * number),
   }))

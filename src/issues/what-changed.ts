@@ -4,6 +4,7 @@ import {compareTexts, type LineChange} from '../technical-text/compare-texts.ts'
 import {isRenumbering} from './page-update.ts'
 import {
   issueWords,
+  listedUrgent,
   named,
   type PublicationInput,
   partId,
@@ -19,7 +20,13 @@ const sizeOfPart = 30_000
  *
  * Pages that changed alike for the same reasons are told together; a list that is too long goes over to further pages.
  */
-export function whatChanged({pages, ledger, earlier, texts}: PublicationInput): readonly ChangedPage[] {
+export function whatChanged({
+  pages,
+  states,
+  ledger,
+  earlier,
+  texts,
+}: PublicationInput): readonly ChangedPage[] {
   const heads = new Map(pages.pages.map(({head}): [string, PageHead] => [head.id, head]))
   const now = Object.entries(ledger?.pages ?? {}).map(([id, entry]) => {
     const page = named(id, entry, texts)
@@ -46,6 +53,8 @@ export function whatChanged({pages, ledger, earlier, texts}: PublicationInput): 
     issue: issueWords(ledger),
     against: issueWords(earlier),
     parts: parts.length > 1 ? parts : [],
+    first: index === 0,
+    urgent: index === 0 ? listedUrgent(pages, states) : [],
     changes: chunks[index] ?? [],
     ...(index > 0
       ? {added: [], wording: [], withdrawn: []}
@@ -105,7 +114,7 @@ function isOfCaution({block}: ChangedLine): boolean {
 }
 
 function isCaution(block: string): boolean {
-  return block.startsWith('caution-')
+  return /^(?:caution|urgent)-/u.test(block)
 }
 
 /** Groups in their order, as many to a page as it holds; one page at least. */

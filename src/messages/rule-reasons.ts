@@ -219,6 +219,37 @@ export const ruleReasons: Readonly<Record<RuleId, RuleReason>> = {
     rejected: 'a trial of a procedure on a pump without `position`; a role that no procedure names',
     mend: 'name the pump, and a role of `performed-by` or `supervised-by`',
   },
+  'no-reused-number': {
+    why: 'A number of an urgent revision is said over the radio and stands on paper: it means one text for ever.',
+    accepted: '`T-08` for what comes after `T-07`',
+    rejected: 'a second `T-07`; another text, or the same one again, under a number that was issued',
+    mend: 'take the next number of the office, and supersede or end the earlier one',
+  },
+  'no-untimely-urgent': {
+    why: 'An urgent revision counts from a day to a day: one that is over would warn of what nobody answers for any more, and its figures would print as those of today.',
+    accepted: 'an issue between `valid-from` and `valid-to`',
+    rejected:
+      'an issue after `valid-to`, or before `valid-from`; a last day before the first; superseding one whose file is still there',
+    mend: 'take it into the page and end it in changes.yaml, or write another with a later day',
+  },
+  'no-idle-urgent': {
+    why: 'The office believes that the ships are warned: an urgent revision stands on a page.',
+    accepted: '`when: backstop = fitted` with such a pump on one of its vessels',
+    rejected: 'the same where every backstop is `none`; a step that stands on none of its pumps',
+    mend: 'correct vessels, positions, condition or step',
+  },
+  'no-half-replacement': {
+    why: 'A page that shows a new torque beside the passes of the old one is worse than the old page: what is computed from a replaced value is replaced too, in the unit of the value.',
+    accepted: '`hub-bolts.torque` and `hub-bolts.passes` both under `values`',
+    rejected: '`hub-bolts.torque` alone; `55 mm` in place of a torque',
+    mend: 'add the value that the message names; write a figure of the same kind',
+  },
+  'no-ending-urgent': {
+    why: 'An urgent revision ends on a day; for information: within thirty days of the day that dates are compared with, or when that day is past it.',
+    accepted: '`valid-to: 2019-08-01` compared with 2019-05-14',
+    rejected: '`valid-to: 2019-06-01` compared with 2019-05-14',
+    mend: 'take it into the page, or write another with a later day',
+  },
   'no-raw-html': {
     why: 'HTML would bypass escaping, paper and the technical text.',
     accepted: '`**stop**`',

@@ -41,6 +41,12 @@ export const severities = {
   'no-disguised-change': 'stops-the-build',
   'no-lost-text': 'stops-the-build',
   'no-unplaced-trial': 'stops-the-build',
+  // urgent revisions
+  'no-reused-number': 'stops-the-build',
+  'no-untimely-urgent': 'stops-the-build',
+  'no-idle-urgent': 'stops-the-build',
+  'no-half-replacement': 'stops-the-build',
+  'no-ending-urgent': 'informs',
   // procedure language
   'no-raw-html': 'stops-the-build',
   'no-scope-mix': 'stops-the-build',

@@ -1,6 +1,6 @@
 import {contractVersion} from '../browser-contract/page-contract.ts'
 import {tankPlan} from '../figures/tank-plan.ts'
-import type {PageUpdate} from '../handbook-model/page-update.ts'
+import type {PageUpdate, RemovedKind} from '../handbook-model/page-update.ts'
 import type {
   BoundCaution,
   BoundItem,
@@ -164,13 +164,14 @@ function updateView({reasons, compared, removed}: PageUpdate, revision: string):
     reasons,
     bars: compared ? interfaceWords.update.bars : '',
     removed: removed.map(({what, id, afterStep}) =>
-      interfaceWords.update.removed(
-        interfaceWords.removedKinds[what],
-        id.replace(/^caution-|^.*--/u, ''),
-        afterStep,
-      ),
+      interfaceWords.update.removed(interfaceWords.removedKinds[what], removedName(what, id), afterStep),
     ),
   }
+}
+
+/** Id of a block that is gone, as its author wrote it. */
+function removedName(what: RemovedKind, id: string): string {
+  return what === 'urgent' ? id.slice('urgent-'.length).toUpperCase() : id.replace(/^caution-|^.*--/u, '')
 }
 
 function stateView(state: PageState, untried: boolean): StateView {

@@ -21,6 +21,23 @@ export const interfaceWords = {
   },
   footer:
     'Supports trained people; replaces no permit, class, flag, port or local rule. The stricter rule wins.',
+  urgent: {
+    word: 'URGENT REVISION',
+    short: 'urgent revision',
+    from: 'valid from',
+    to: 'valid to',
+    pumps: 'On this page it counts for pump',
+    instead: 'In place of',
+    reason: 'Reason',
+    supersedes: 'Supersedes',
+    cancelledBy: 'Ends with',
+    /** A hint from the clock of the computer, which nobody trusts. */
+    over: 'The day to which it is valid is over: the clock of this computer says',
+    ask: 'Ask the office what counts now, before you go on.',
+    list: 'Urgent revisions in force',
+    listHint: 'Each stands above the pages that are named, until its day or until the office ends it.',
+    none: 'None in this folder.',
+  },
   update: {
     head: (revision: string): string => `Reason for update, revision ${revision}`,
     bars: 'A bar in the outside margin stands beside each block that changed or is new.',
@@ -30,6 +47,7 @@ export const interfaceWords = {
   removedKinds: {
     step: 'step',
     hold: 'hold point',
+    urgent: 'urgent revision',
     caution: 'caution',
     value: 'value',
     limit: 'limit',

@@ -51,6 +51,11 @@ export function bodyLines(page: Page): readonly TechnicalLine[] {
       return page.cautions.flatMap(({caution}) => cautionLines(caution, caution.word))
     case 'start':
       return [
+        ...page.urgent.flatMap((one) => [
+          {block: one.block, kind: 'urgent', text: one.number},
+          {block: one.block, kind: 'title', text: one.title},
+          {block: one.block, kind: 'valid-to', text: one.validTo},
+        ]),
         ...page.particulars.map((one) => ({block: 'particulars', kind: 'particular', text: one.text})),
         ...page.positions.map((one) => ({block: 'positions', kind: 'position', text: one.link.text})),
       ]

@@ -68,6 +68,7 @@ function stepLines(step: BoundStep): readonly TechnicalLine[] {
     ...step.cautions.flatMap((caution) => cautionLines(caution)),
     ...step.recalls.map((one) => ({block: step.id, kind: 'recall', text: `${one.word} ${one.number}`})),
     {block: step.id, kind: 'number', text: String(step.number)},
+    {block: step.id, kind: 'urgent', text: step.urgent ?? ''},
     {block: step.id, kind: 'step', text: wordsOf(step.instruction)},
     ...step.parts.flatMap((part) => partLines(part, step.id)),
   ]

@@ -2,6 +2,7 @@ import type {Page, PageHead} from '../handbook-model/pages.ts'
 import {bodyLines} from './body-lines.ts'
 import {plainText} from './plain-text.ts'
 import type {TechnicalLine} from './technical-line.ts'
+import {urgentLines} from './urgent-lines.ts'
 
 /**
  * The text that a page's hash, revision and check code stand on.
@@ -14,7 +15,7 @@ import type {TechnicalLine} from './technical-line.ts'
  * one fails its test.
  *
  * Order: the position's tag, the vessel, then serial, design, variant, tank,
- * stack length and class of the equipment, then the title, then the fields of the page model as `bodyLines` lists them.
+ * stack length and class of the equipment, then the title, then urgent revisions, then the fields of the page model as `bodyLines` lists them.
  * A value is its figure with its unit, then each further figure, then its condition.
  */
 export function technicalText(page: Page, vesselName: string): string {
@@ -31,7 +32,11 @@ export function textOfLines(lines: readonly TechnicalLine[]): string {
 
 /** The lines of that text, one for each, with the place on the page that each stands in. */
 export function technicalLines(page: Page, vesselName: string): readonly TechnicalLine[] {
-  return [...identityLines(page.head, vesselName), ...bodyLines(page)]
+  return [
+    ...identityLines(page.head, vesselName),
+    ...(page.head.urgent ?? []).flatMap(urgentLines),
+    ...bodyLines(page),
+  ]
     .map((line) => ({...line, text: plainText(line.text)}))
     .filter((line) => line.text !== '')
 }

@@ -91,7 +91,8 @@ function explainedValues(text: string): readonly Pick<PrintedValue, 'value' | 't
   const found = new Map<string, {title: string; figures: string[]; condition?: string}>()
   for (const line of text.split('\n')) {
     const [block = '', kind = '', words = ''] = line.split('\t')
-    if (block === 'identity') continue
+    // Ids of values have a point; identity and urgent revisions are other blocks.
+    if (!block.includes('.')) continue
     if (kind === 'title') found.set(block, {title: words, figures: []})
     const value = found.get(block)
     if (kind === 'value' || kind === 'more') value?.figures.push(words)

@@ -161,6 +161,8 @@ export function contentOf(more: Partial<Content> & {readonly list?: readonly Pro
     changes: [],
     withdrawals: [],
     trials: [],
+    ended: [],
+    urgent: [],
     failures: [],
     tools: byId([
       tool('wrench'),

@@ -60,6 +60,8 @@ function issued(
       earlierTexts: more.texts ?? new Map([[technicalHash(old), old]]),
       changes: more.changes ?? [],
       withdrawals: more.withdrawals ?? [],
+      ended: [],
+      urgent: [],
     },
     files,
   )
@@ -83,6 +85,8 @@ describe('a page of the next issue', () => {
       earlierTexts: new Map(),
       changes: [],
       withdrawals: [],
+      ended: [],
+      urgent: [],
     }
     expect(nextPages(input, files)).toEqual({
       'vessel-a/4s/seal': {

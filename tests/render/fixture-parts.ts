@@ -8,6 +8,7 @@ import type {
   LimitLine,
   PageHead,
   PageLink,
+  UrgentNotice,
   ValueLine,
 } from '../../src/handbook-model/pages.ts'
 
@@ -71,6 +72,25 @@ export const cautionLine = ({number, word, title, link: to}: BoundCaution): Caut
   title,
   link: to,
 })
+
+/** An urgent revision with every field filled. */
+const urgentNotice: UrgentNotice = {
+  block: 'urgent-t-07',
+  number: 'T-07',
+  title: text('urgent-title'),
+  validFrom: '2032-02-14',
+  validTo: '2032-05-14',
+  variant: text('urgent-variant'),
+  pumps: [text('urgent-pump'), text('urgent-pump-2')],
+  reason: text('urgent-reason'),
+  word: 'WARNING',
+  hazard: text('urgent-hazard'),
+  consequence: text('urgent-consequence'),
+  actions: [text('urgent-do')],
+  instead: [{what: text('urgent-what'), text: text('urgent-instead')}],
+  supersedes: ['T-05', 'T-06'],
+  cancelledBy: text('urgent-cancelled'),
+}
 
 /** A limit with its action. */
 export const limit = (id: string): LimitLine => ({
@@ -215,6 +235,7 @@ export function head(path: string, more: Partial<PageHead> = {}): PageHead {
     madeFrom: [],
     ...(path.startsWith('p/4s/')
       ? {
+          urgent: [urgentNotice],
           position: {
             id: '4s',
             tag: '4S',

@@ -8,6 +8,14 @@ function head(id: string, path: string): PageHead {
 const one = {id: 'vessel-a/words', title: 'Words <b>', path: 'words.html', revision: '2a'}
 const line = {done: 'changed', block: 'hub-bolts.torque', kind: 'value', before: '61 <b>', after: ''} as const
 
+const listed = {
+  number: 'T-07',
+  title: 'Bolts <b>',
+  validFrom: '2031-03-14',
+  validTo: '2031-06-14',
+  pages: [one],
+}
+
 /** One page of each kind about an issue, with every list filled. */
 export const publication: readonly PublicationPage[] = [
   {
@@ -15,6 +23,8 @@ export const publication: readonly PublicationPage[] = [
     head: head('effective', 'effective.html'),
     issue: '2031-03 of 2031-03-14',
     parts: [{number: 1, path: 'effective.html'}],
+    first: true,
+    urgent: [listed],
     count: 1,
     lines: [{...one, date: '2031-03-14', code: 'ABCD-EFGH-J', status: 'changed'}],
   },
@@ -24,6 +34,8 @@ export const publication: readonly PublicationPage[] = [
     issue: '2031-03 of 2031-03-14',
     against: '2031-02 of 2031-02-14',
     parts: [{number: 1, path: 'changed.html'}],
+    first: true,
+    urgent: [listed],
     changes: [{reasons: ['why <b>'], pages: [one], steps: [line], cautions: [line], values: [line]}],
     added: [one],
     wording: [one],

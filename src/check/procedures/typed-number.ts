@@ -14,6 +14,11 @@ import {
 const typedNumber =
   /(?:(?![²³¹\u2070-\u2089])\p{N})+(?:[.,]\p{N}+)?(?:\s?(?:mm|µm|m|bar|N·m|kg|l|ml|°C|%|h|min|s)\b)?/gu
 
+/** The numbers that stand in words. */
+export function typedNumbers(words: string): readonly string[] {
+  return [...words.matchAll(typedNumber)].map(([found]) => found)
+}
+
 /** A stretch of the file that holds words as they are written there. */
 interface Stretch {
   readonly start: number

@@ -2,13 +2,16 @@ import type {Caution, SignalWord} from '../../handbook-model/office-content.ts'
 import {addMessage, type ContentFiles} from '../../messages/add-message.ts'
 import {approvedVerbs} from '../language/approved-verbs.ts'
 
+/** What of a caution is judged; an urgent revision carries the same. */
+type JudgedCaution = Pick<Caution, 'id' | 'word' | 'worstHarm' | 'likelihood' | 'avoid' | 'place'>
+
 /**
  * A caution names hazard, consequence and what to do, begins each line of advice with a verb, and its word fits the harm.
  *
  * Accepted: word WARNING, harm death or serious injury that could happen, avoid "Stand clear of the load".
  * Rejected: avoid "Be careful", or word CAUTION for a harm that kills.
  */
-export function noIncompleteCaution(caution: Caution, files: ContentFiles): void {
+export function noIncompleteCaution(caution: JudgedCaution, files: ContentFiles): void {
   const {place} = caution
   if (caution.avoid.length === 0) {
     addMessage(
@@ -46,7 +49,7 @@ export function noIncompleteCaution(caution: Caution, files: ContentFiles): void
 }
 
 /** Source: signal word definitions of ISO 3864-2 and ANSI Z535.6; from memory. */
-function wordFor(caution: Caution): SignalWord {
+function wordFor(caution: JudgedCaution): SignalWord {
   if (caution.worstHarm === 'damage') return 'NOTICE'
   if (caution.worstHarm === 'minor-or-moderate-injury') return 'CAUTION'
   return caution.likelihood === 'will' ? 'DANGER' : 'WARNING'

@@ -2,7 +2,7 @@ import {
   type Approval,
   authorityOfRole,
   type DeclaredChange,
-  type Withdrawal,
+  type EndedUrgent,
 } from '../../handbook-model/approval-content.ts'
 import type {Office} from '../../handbook-model/office-content.ts'
 import {addMessage, type ContentFiles} from '../../messages/add-message.ts'
@@ -18,13 +18,14 @@ export function noUnfitSignature(
   signed: {
     readonly approvals: readonly Approval[]
     readonly changes: readonly DeclaredChange[]
-    readonly withdrawals: readonly Withdrawal[]
+    readonly ended: readonly EndedUrgent[]
   },
   office: Office,
   files: ContentFiles,
 ): void {
   for (const approval of signed.approvals) noUnfitApproval(approval, office, files)
   const reviewers = new Set(office.people.flatMap(({id, may}) => (may.includes('review') ? [id] : [])))
+  for (const {reviewedBy} of signed.ended) refersTo(reviewedBy, reviewers, 'person who may review', files)
   for (const change of signed.changes) {
     if (change.class === 'technical') continue
     if (change.reviewedBy) refersTo(change.reviewedBy, reviewers, 'person who may review', files)

@@ -1,6 +1,7 @@
 import type {Design} from '../../handbook-model/design-content.ts'
 import type {Caution, Symptom, Term} from '../../handbook-model/office-content.ts'
 import type {Procedure, Section, Step, StepPart} from '../../handbook-model/procedure.ts'
+import type {UrgentRevision} from '../../handbook-model/urgent-content.ts'
 import {addMessage, type ContentFiles} from '../../messages/add-message.ts'
 import type {Place} from '../../messages/place.ts'
 import {judgeNote} from '../language/judge-note.ts'
@@ -113,6 +114,18 @@ export function plainSymptom(symptom: Symptom, terms: Iterable<Term>, files: Con
   tellWords(symptom.title.en, symptom.place, desk)
   for (const {cause, check, advice, place} of symptom.causes)
     for (const text of [cause, check, ...(advice ? [advice] : [])]) tellWords(text.en, place, desk)
+}
+
+/** The same for an urgent revision; what prints in place of a step is judged as a step. */
+export function plainUrgent(urgent: UrgentRevision, terms: Iterable<Term>, files: ContentFiles): void {
+  const desk: LanguageDesk = {terms: [...terms], files}
+  const {title, reason, hazard, consequence, cancelledBy} = urgent
+  for (const text of [title, reason, hazard, consequence, ...urgent.do, cancelledBy])
+    tellWords(text.en, urgent.place, desk)
+  for (const {instead, place} of urgent.steps) {
+    tell(judgeStep(instead.en, true), place, desk)
+    tellWords(instead.en, place, desk)
+  }
 }
 
 function tellNote(text: string, place: Place, desk: LanguageDesk): void {

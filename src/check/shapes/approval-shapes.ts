@@ -2,6 +2,7 @@ import type {z} from 'zod'
 import {
   type Approval,
   type DeclaredChange,
+  type EndedUrgent,
   signatureRoles,
   type Withdrawal,
 } from '../../handbook-model/approval-content.ts'
@@ -41,8 +42,15 @@ const withdrawal: z.ZodType<Withdrawal> = fields({
   'replaced-by': reference.optional(),
 })
 
+const ended: z.ZodType<EndedUrgent> = fields({urgent: reference, reason: text, 'reviewed-by': reference})
+
 /** changes.yaml. */
 export const changesShape = fields({
   changes: list(change).optional(),
   withdrawn: list(withdrawal).optional(),
-}).transform(({changes, withdrawn}) => ({changes: changes ?? [], withdrawn: withdrawn ?? []}))
+  ended: list(ended).optional(),
+}).transform((all) => ({
+  changes: all.changes ?? [],
+  withdrawn: all.withdrawn ?? [],
+  ended: all.ended ?? [],
+}))

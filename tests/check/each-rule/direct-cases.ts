@@ -94,6 +94,8 @@ function moved(changes: readonly DeclaredChange[], kept: boolean): (files: Conte
         earlierTexts: new Map(kept ? [[hash, wordsBefore]] : []),
         changes,
         withdrawals: [],
+        ended: [],
+        urgent: [],
       },
       files,
     )

@@ -15,10 +15,12 @@ import {referenceCases} from './reference-cases.ts'
 import {toldAfter, unchanged} from './rule-case.ts'
 import {shapeCases} from './shape-cases.ts'
 import {trialCases} from './trial-cases.ts'
+import {urgentCases} from './urgent-cases.ts'
 
 const cases = [
   ...approvalCases,
   ...trialCases,
+  ...urgentCases,
   ...readingCases,
   ...shapeCases,
   ...referenceCases,
