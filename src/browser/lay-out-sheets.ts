@@ -94,7 +94,9 @@ function newSheet(holder: HTMLElement, sheets: HTMLElement[]): HTMLElement {
     page,
   )
   const count = element('p', 'sheet-count')
-  count.append(element('b', ''), document.createElement('br'), state)
+  count.append(element('b', ''))
+  // Each urgent revision on a line of its own, so that no date is broken.
+  for (const part of state.split(/(?<=; )/)) count.append(document.createElement('br'), part)
   head.append(tag, who, count)
   const body = element('div', 'sheet-body')
   const foot = element('div', 'sheet-foot')

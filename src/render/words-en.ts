@@ -23,7 +23,7 @@ export const interfaceWords = {
     'Supports trained people; replaces no permit, class, flag, port or local rule. The stricter rule wins.',
   urgent: {
     word: 'URGENT REVISION',
-    short: 'urgent revision',
+    short: 'urgent',
     from: 'valid from',
     to: 'valid to',
     pumps: 'On this page it counts for pump',

@@ -111,7 +111,7 @@ describe('an urgent revision', () => {
 
   test('has its number and last day in the running head of each sheet', () => {
     expect(/<thead class="running">.*?<\/thead>/su.exec(at(1, sheet))?.[0]).toMatch(
-      /revision 2, 2031-02-10, \S+; urgent revision T-07, valid to 2031-05-31<\/span>/u,
+      /revision 2, 2031-02-10, \S+; urgent T-07, valid to 2031-05-31<\/span>/u,
     )
   })
 

@@ -79,12 +79,13 @@ export async function startChromium(scripts: boolean, width = 1280): Promise<Dri
 }
 
 /** Starts Debian's Firefox over BiDi with the preferences that a crew's Firefox has for local files. */
-export async function startFirefox(scripts: boolean): Promise<DrivenBrowser> {
+export async function startFirefox(scripts: boolean, width?: number): Promise<DrivenBrowser> {
   const browser = await puppeteer.launch({
     browser: 'firefox',
     executablePath: programs.firefox,
     headless: true,
     protocol: 'webDriverBiDi',
+    ...(width === undefined ? {} : {defaultViewport: {width, height: 900}}),
     extraPrefsFirefox: {
       'remote.prefs.recommended': false,
       'security.fileuri.strict_origin_policy': true,
