@@ -152,6 +152,7 @@ function startPage(vessel: Vessel, desks: readonly PumpDesk[]): StartPage {
       number: one.number,
       title: one.title.en,
       validTo: one.validTo.id,
+      to: wordsEn.urgent.to(one.validTo.id),
     })),
     safety: wordsEn.safety,
     particulars: [

@@ -29,15 +29,19 @@ function compare(one: UrgentRevision, other: UrgentRevision): number {
 }
 
 function urgentNotice({revision, variant, pumps}: UrgentUse, desk: PumpDesk): UrgentNotice {
+  const words = wordsEn.urgent
+  const supersedes = revision.supersedes.map(({id}) => id)
   return {
     block: `urgent-${revision.id}`,
     number: revision.number,
     title: revision.title.en,
     validFrom: revision.validFrom.id,
     validTo: revision.validTo.id,
+    from: words.from(revision.validFrom.id),
+    to: words.to(revision.validTo.id),
     variant: variant ?? '',
-    pumps,
-    reason: revision.reason.en,
+    pumps: pumps.length === 0 ? '' : words.pumps(pumps),
+    reason: words.reason(revision.reason.en),
     word: revision.word,
     hazard: revision.hazard.en,
     consequence: revision.consequence.en,
@@ -45,15 +49,15 @@ function urgentNotice({revision, variant, pumps}: UrgentUse, desk: PumpDesk): Ur
     instead: [
       ...revision.values.flatMap(({value, instead}) => {
         const replaced = desk.values.get(value.id)
-        return replaced ? [{what: replaced.title, text: instead.id}] : []
+        return replaced ? [{what: words.instead(replaced.title), text: instead.id}] : []
       }),
       ...revision.steps.flatMap(({procedure, step, instead}) => {
         const place = placeOfStep(procedure.id, step.id, desk)
-        return place === undefined ? [] : [{what: place, text: instead.en}]
+        return place === undefined ? [] : [{what: words.instead(place), text: instead.en}]
       }),
     ],
-    supersedes: revision.supersedes.map(({id}) => id),
-    cancelledBy: revision.cancelledBy.en,
+    supersedes: supersedes.length === 0 ? '' : words.supersedes(supersedes),
+    cancelledBy: words.cancelledBy(revision.cancelledBy.en),
   }
 }
 

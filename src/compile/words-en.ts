@@ -124,6 +124,15 @@ export const wordsEn = {
     `${procedure} · section ${section.toLowerCase()}`,
   atHold: (procedure: string, hold: string): string => `${procedure} · hold point ${hold.toLowerCase()}`,
   onPumps: (place: string, pumps: number, all: number): string => `${place} (${pumps} of ${all} pumps)`,
+  urgent: {
+    from: (day: string): string => `valid from ${day}`,
+    to: (day: string): string => `valid to ${day}`,
+    pumps: (tags: readonly string[]): string => `On this page it counts for pump ${tags.join(', ')}`,
+    instead: (what: string): string => `In place of: ${what}`,
+    reason: (reason: string): string => `Reason: ${reason}`,
+    supersedes: (numbers: readonly string[]): string => `Supersedes ${numbers.join(', ')}`,
+    cancelledBy: (what: string): string => `Ends with: ${what}`,
+  },
   inPlaceOfStep: (number: string, validTo: string): string =>
     `In place of this step, by urgent revision ${number}, valid to ${validTo}`,
   nounOf,

@@ -59,12 +59,15 @@ export interface UrgentNotice {
   readonly block: string
   readonly number: string
   readonly title: string
+  /** Days as such; `from` and `to` say them in words. */
   readonly validFrom: string
   readonly validTo: string
+  readonly from: string
+  readonly to: string
   /** Set where nobody knows whether the pump is concerned. */
   readonly variant: string
-  /** Tags of the pumps that it counts for, on a page that serves others too. */
-  readonly pumps: readonly string[]
+  /** The pumps that it counts for, on a page that serves others too; else blank. */
+  readonly pumps: string
   readonly reason: string
   readonly word: SignalWord
   readonly hazard: string
@@ -73,7 +76,8 @@ export interface UrgentNotice {
   readonly actions: readonly string[]
   /** What is replaced, and what prints in its place. */
   readonly instead: readonly {readonly what: string; readonly text: string}[]
-  readonly supersedes: readonly string[]
+  /** "Supersedes T-06"; blank where it supersedes none. */
+  readonly supersedes: string
   readonly cancelledBy: string
 }
 
@@ -139,6 +143,7 @@ export interface StartPage {
     readonly number: string
     readonly title: string
     readonly validTo: string
+    readonly to: string
   }[]
   /** Safety stance, one paragraph each. */
   readonly safety: readonly string[]

@@ -22,8 +22,10 @@ export interface EffectivePage {
 export interface ListedUrgent {
   readonly number: string
   readonly title: string
-  readonly validFrom: string
   readonly validTo: string
+  /** Its days in words. */
+  readonly from: string
+  readonly to: string
   readonly pages: readonly NamedPage[]
 }
 

@@ -35,6 +35,7 @@ const areaOfKind: Readonly<Record<string, DifferenceArea>> = {
   action: 'limits',
   step: 'steps',
   number: 'steps',
+  urgent: 'steps',
   variant: 'steps',
   section: 'steps',
   intro: 'steps',

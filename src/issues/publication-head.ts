@@ -43,7 +43,7 @@ export function listedUrgent(
 ): readonly ListedUrgent[] {
   const found = new Map<string, ListedUrgent>()
   for (const {head} of pages.pages)
-    for (const {number, title, validFrom, validTo} of head.urgent ?? []) {
+    for (const {number, title, validTo, from, to} of head.urgent ?? []) {
       const state = states.get(head.id)
       const page = {
         id: head.id,
@@ -52,7 +52,7 @@ export function listedUrgent(
         revision: state?.kind === 'issued' ? `${state.revision}${state.suffix}` : '',
       }
       const known = found.get(number)
-      found.set(number, {number, title, validFrom, validTo, pages: [...(known?.pages ?? []), page]})
+      found.set(number, {number, title, validTo, from, to, pages: [...(known?.pages ?? []), page]})
     }
   return [...found.values()].sort((a, b) => (a.number < b.number ? -1 : 1))
 }

@@ -24,13 +24,6 @@ export const interfaceWords = {
   urgent: {
     word: 'URGENT REVISION',
     short: 'urgent',
-    from: 'valid from',
-    to: 'valid to',
-    pumps: 'On this page it counts for pump',
-    instead: 'In place of',
-    reason: 'Reason',
-    supersedes: 'Supersedes',
-    cancelledBy: 'Ends with',
     /** A hint from the clock of the computer, which nobody trusts. */
     over: 'The day to which it is valid is over: the clock of this computer says',
     ask: 'Ask the office what counts now, before you go on.',

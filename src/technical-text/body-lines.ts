@@ -54,7 +54,7 @@ export function bodyLines(page: Page): readonly TechnicalLine[] {
         ...page.urgent.flatMap((one) => [
           {block: one.block, kind: 'urgent', text: one.number},
           {block: one.block, kind: 'title', text: one.title},
-          {block: one.block, kind: 'valid-to', text: one.validTo},
+          {block: one.block, kind: 'valid-to', text: one.to},
         ]),
         ...page.particulars.map((one) => ({block: 'particulars', kind: 'particular', text: one.text})),
         ...page.positions.map((one) => ({block: 'positions', kind: 'position', text: one.link.text})),

@@ -7,17 +7,17 @@ export function urgentLines(notice: UrgentNotice): readonly TechnicalLine[] {
   return [
     line('urgent', notice.number),
     line('title', notice.title),
-    line('valid-from', notice.validFrom),
-    line('valid-to', notice.validTo),
+    line('valid-from', notice.from),
+    line('valid-to', notice.to),
     line('variant', notice.variant),
-    ...notice.pumps.map((text) => line('pump', text)),
+    line('pumps', notice.pumps),
     line('word', notice.word),
     line('hazard', notice.hazard),
     line('consequence', notice.consequence),
     ...notice.actions.map((text) => line('do', text)),
     ...notice.instead.flatMap(({what, text}) => [line('replaced', what), line('instead', text)]),
     line('reason', notice.reason),
-    ...notice.supersedes.map((text) => line('supersedes', text)),
+    line('supersedes', notice.supersedes),
     line('cancelled-by', notice.cancelledBy),
   ]
 }

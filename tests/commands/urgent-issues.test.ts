@@ -170,7 +170,7 @@ describe('an urgent revision', () => {
       for (const id of concerned) {
         const {hash = '', path = ''} = ledgerOf(content, '2031-02').pages[id] ?? {}
         const text = content.read(`issues/vessel-s/texts/${hash}.txt`)
-        expect(text, id).toContain('urgent-t-07\tvalid-to\t2031-05-31\n')
+        expect(text, id).toContain('urgent-t-07\tvalid-to\tvalid to 2031-05-31\n')
         expect(linesNotShown(text, site[path] ?? ''), id).toEqual([])
       }
     }, smallContent)

@@ -251,7 +251,15 @@ const start: Page = {
     },
   ],
   jobs: [{title: text('start-job'), purpose: text('start-purpose'), interval: text('start-interval')}],
-  urgent: [{block: 'urgent-t-07', number: 'T-07', title: text('urgent-started'), validTo: '2032-05-14'}],
+  urgent: [
+    {
+      block: 'urgent-t-07',
+      number: 'T-07',
+      title: text('urgent-started'),
+      validTo: '2032-05-14',
+      to: text('urgent-start-to'),
+    },
+  ],
   safety: [text('safety')],
   particulars: [{label: text('particular-label'), text: text('particular-text')}],
   locations: [text('location')],

@@ -81,14 +81,16 @@ const urgentNotice: UrgentNotice = {
   validFrom: '2032-02-14',
   validTo: '2032-05-14',
   variant: text('urgent-variant'),
-  pumps: [text('urgent-pump'), text('urgent-pump-2')],
+  from: text('urgent-from'),
+  to: text('urgent-to'),
+  pumps: text('urgent-pumps'),
   reason: text('urgent-reason'),
   word: 'WARNING',
   hazard: text('urgent-hazard'),
   consequence: text('urgent-consequence'),
   actions: [text('urgent-do')],
   instead: [{what: text('urgent-what'), text: text('urgent-instead')}],
-  supersedes: ['T-05', 'T-06'],
+  supersedes: text('urgent-supersedes'),
   cancelledBy: text('urgent-cancelled'),
 }
 

@@ -11,8 +11,9 @@ const line = {done: 'changed', block: 'hub-bolts.torque', kind: 'value', before:
 const listed = {
   number: 'T-07',
   title: 'Bolts <b>',
-  validFrom: '2031-03-14',
   validTo: '2031-06-14',
+  from: 'valid from 2031-03-14',
+  to: 'valid to 2031-06-14',
   pages: [one],
 }
 
