@@ -7,6 +7,7 @@ import {checkAndCompute, stateVessel} from '../../src/commands/run-stages.ts'
 import {templates} from '../render/templates-on-disk.ts'
 import {type ChangedContent, smallContent, withChangedContent} from './changed-content.ts'
 import {issue, optionsOf, sign} from './issues-for-tests.ts'
+import {otherStep, otherTorque, urgentText} from './urgent-for-tests.ts'
 
 const friction = 'tables/friction.csv'
 const procedure = 'procedures/ring-check.md'
@@ -237,6 +238,29 @@ describe('against the newest issue', () => {
       expect(err).toContain('without the text of page `vessel-s/1p/ring-check` in revision 1')
     }))
 })
+
+test('an urgent revision is shown like any change: its figures, its step, and itself once for all its pages', () =>
+  withChangedContent(async (content) => {
+    await sign(content, '2031-01-02')
+    await issue(content, '2031-01', '2031-01-10')
+    content.write('urgent/t-07.yaml', urgentText({...otherTorque, ...otherStep}))
+    const {values, differences, pages} = await previewed(content)
+    expect(values.map(({value, after}) => `${value} ${after?.figure}`)).toEqual([
+      'hub-bolts.passes 24 · 48 N·m',
+      'hub-bolts.torque 48 N·m',
+    ])
+    const areas = differences.map(({area, change, block}) => `${area} ${change} ${block}`)
+    expect(areas).toEqual(
+      expect.arrayContaining(['steps changed ring-check--tighten-hub-bolts', 'cautions added urgent-t-07']),
+    )
+    expect(differences.every(({area}) => area === 'steps' || area === 'cautions')).toBe(true)
+    const above = differences.find(({block, pages: own}) => block === 'urgent-t-07' && own.length > 1)
+    expect(above?.after).toEqual(
+      expect.arrayContaining(['valid to 2031-05-31', 'Stand clear of the wrench.']),
+    )
+    expect(pages.map(({page}) => page)).toContain('vessel-s/1p/ring-check')
+    expect(pageOf(content)).toContain('Hub bolts of a bad batch')
+  }, smallContent))
 
 test('a vessel that was never issued, with no earlier content, is said to be new as a whole', () =>
   withChangedContent(async (content) => {

@@ -3,6 +3,7 @@ import {languageCases} from '../check/each-rule/language-cases.ts'
 import {laterCases} from '../check/each-rule/later-cases.ts'
 import {plainCases} from '../check/each-rule/plain-cases.ts'
 import type {RuleCase} from '../check/each-rule/rule-case.ts'
+import {urgentCases} from '../check/each-rule/urgent-cases.ts'
 import {procedureFaults} from './procedure-faults.ts'
 import {vesselFaults} from './vessel-faults.ts'
 
@@ -12,7 +13,7 @@ export interface PlantedFault {
   readonly twins: RuleCase
 }
 
-const ofRules = [...gateCases, ...languageCases, ...plainCases, ...laterCases]
+const ofRules = [...gateCases, ...languageCases, ...plainCases, ...laterCases, ...urgentCases]
 
 /** Faults of gates that already stand among the twins of the rules, by their plain names. */
 const gatesOfRules = [
@@ -33,6 +34,10 @@ const gatesOfRules = [
   'a reference by the name of a file',
   'a procedure of more steps than are kept in view',
   'a failure that nobody has an answer for',
+  'two urgent revisions under one number',
+  'an urgent revision that ends before it begins',
+  'an urgent revision for a state in which no pump is',
+  'a torque replaced without its passes',
 ]
 
 function twinsOf(name: string): RuleCase {
