@@ -17,6 +17,16 @@ function unknownBackstop(other: Readonly<Record<string, string>>): Change {
   )
 }
 
+/** A design that is aboard no ship, with bolts of its own. */
+const coverBolts: Change = (content) =>
+  content.write(
+    'designs/design-t.yaml',
+    content
+      .read('designs/design-s.yaml')
+      .replace('id: design-s', 'id: design-t')
+      .replace('id: hub-bolts', 'id: cover-bolts'),
+  )
+
 /** Rules about urgent revisions: their numbers, days, pumps and figures. */
 export const urgentCases: readonly RuleCase[] = [
   {
@@ -113,6 +123,21 @@ export const urgentCases: readonly RuleCase[] = [
       'Unexpected step `tell-backstop` that stands on no pump of urgent revision `T-07`, expected one that is printed there',
     mend: 'Name the step of these pumps',
     see: ['procedures/ring-check.md', ':step{#tell-backstop'],
+  },
+  {
+    rule: 'no-idle-urgent',
+    what: 'an urgent revision of a figure that its pumps do not have',
+    accepted: all(coverBolts, urgent(otherTorque)),
+    rejected: all(
+      coverBolts,
+      urgent({
+        values: '[{value: cover-bolts.count, instead: "6", status: assumed, source: house-rules}]',
+      }),
+    ),
+    at: [file, 'cover-bolts.count'],
+    reason:
+      'Unexpected value `cover-bolts.count` that no pump of urgent revision `T-07` has, expected one that is printed there',
+    mend: 'Name a value of these pumps',
   },
   {
     rule: 'no-half-replacement',
