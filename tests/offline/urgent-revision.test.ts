@@ -87,10 +87,11 @@ describe.each([
     expect(first).toContain('Ask the office what counts now, before you go on.')
     expect(first).toContain('Stand clear of the wrench.')
     const visit = await browser.visit(addressOf(over, sheet))
-    const bar = await visit.evaluate(
-      `(dispatchEvent(new Event('beforeprint')), (() => { const style = getComputedStyle(document.querySelector('.sheets .urgent')); return style.borderLeftStyle + ' ' + style.borderLeftWidth })())`,
-    )
-    expect(String(bar)).toMatch(/^double 1[5-9]/u)
+    const bar = `(() => { const style = getComputedStyle(document.querySelector('.sheets .urgent')); return style.borderLeftStyle + ' ' + parseFloat(style.borderLeftWidth).toFixed() })()`
+    await visit.evaluate(`dispatchEvent(new Event('beforeprint'))`)
+    expect(await visit.evaluate(bar)).toBe('double 18')
+    await visit.evaluate(`document.querySelector('link[data-paper]').setAttribute('media', 'all')`)
+    expect(await visit.evaluate(bar)).toBe('double 15')
     expect(await visit.evaluate(`document.querySelectorAll('[data-overflow]').length`)).toBe(0)
     await visit.done()
   })
