@@ -1,4 +1,4 @@
-import {cpSync, mkdirSync, mkdtempSync, writeFileSync} from 'node:fs'
+import {cpSync, mkdirSync, mkdtempSync, readFileSync, writeFileSync} from 'node:fs'
 import {tmpdir} from 'node:os'
 import {join} from 'node:path'
 import {afterAll, beforeAll, describe, expect, test} from 'vitest'
@@ -6,6 +6,8 @@ import {smallContent} from '../commands/changed-content.ts'
 import {compileProgram} from '../commands/program-for-tests.ts'
 import {otherStep, otherTorque, urgentText} from '../commands/urgent-for-tests.ts'
 import {readSheets} from '../printed/printed-sheets.ts'
+import {sheetFindings} from '../printed/sheet-faults.ts'
+import {readTaskPage} from '../printed/task-page.ts'
 import {accessibilityFaults} from './accessibility.ts'
 import {type DrivenBrowser, startChromium, startFirefox} from './browsers.ts'
 import {addressOf, copyToOddFolder} from './odd-folder.ts'
@@ -94,6 +96,13 @@ describe.each([
     expect(await visit.evaluate(bar)).toBe('double 15')
     expect(await visit.evaluate(`document.querySelectorAll('[data-overflow]').length`)).toBe(0)
     await visit.done()
+  })
+
+  test('leaves every text of its page on paper, in order and whole', async () => {
+    const sheets = await readSheets(await browser.print(addressOf(over, sheet)))
+    const page = readTaskPage(readFileSync(join(over, sheet), 'utf8'))
+    expect(page.units.length).toBeGreaterThan(10)
+    expect(sheetFindings(page, sheets, true)).toMatchObject({faults: [], tall: []})
   })
 
   test('breaks no rule of accessibility, in none of the palettes', async () => {
