@@ -77,6 +77,7 @@ export const wordsEn = {
   clearance: ([ring = '', hub = '']: readonly string[]): string => `mean of ${ring} − mean of ${hub}`,
   smallestGap: ([ring = '', hub = '']: readonly string[]): string => `least ${ring} − greatest ${hub}`,
   spread: ([reading = '']: readonly string[]): string => `greatest − least of ${reading}`,
+  sum: ([reading = '']: readonly string[]): string => `sum of all places of ${reading}`,
   hourlyRate: ([volume = '', time = '']: readonly string[]): string =>
     `${volume} divided by ${time} in hours`,
   dailyRate: ([volume = '', time = '']: readonly string[]): string =>

@@ -19,6 +19,7 @@ import {purgeValues} from './purge-values.ts'
 import {refuseOutOfRange} from './refuse-out-of-range.ts'
 import {sealValuesOfDesign, sealValuesOfPosition} from './seal-values.ts'
 import {designStatedValues, hungStatedValues, positionStatedValues} from './stated-values.ts'
+import {strippingValues} from './stripping-values.ts'
 import {ventilationValues} from './ventilation-values.ts'
 import {wearRingValues} from './wear-ring-values.ts'
 
@@ -113,6 +114,7 @@ function hungValues(
     ...sealValuesOfPosition({vessel, position, tank, design, content}, files),
     ...(design.oil ? oilValues({content, vessel, position, oil: design.oil}, files) : []),
     ...ventilationValues({vessel, position, tank, content}, files),
+    ...(design.stripping ? strippingValues({vessel, position, tank, riser: design.stripping}, files) : []),
   ]
 }
 
