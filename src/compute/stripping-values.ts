@@ -65,7 +65,7 @@ function ceilingValue({vessel, position}: StrippingBench, files: ContentFiles): 
         unit: 'l',
         decimals: 0,
         condition: `regulation ${paragraph}, categories X and Y, without the tolerance of the water test`,
-        rounding: 'as the regulation states it',
+        rounding: 'to a whole l, rounded once, half to even',
       }),
     },
     files,
