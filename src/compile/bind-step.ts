@@ -252,6 +252,8 @@ function formulaWords(reading: DerivedReading, procedure: Procedure): string {
       return wordsEn.smallestGap(titles)
     case 'spread':
       return wordsEn.spread(titles)
+    case 'sum':
+      return wordsEn.sum(titles)
     case 'hourly-rate':
       return wordsEn.hourlyRate(titles)
     case 'daily-rate':

@@ -115,7 +115,7 @@ function explainedValue(
     symbol,
     title,
     printed,
-    origin,
+    ...originOf(origin, desk),
     source: source === undefined ? 0 : found(numbers.get(source), `number of source ${source}`),
     writtenAt: desk.withPlaces && place ? `${place.path}:${place.line}` : '',
   })
@@ -138,6 +138,13 @@ function explainedValue(
         )
       : [],
   }
+}
+
+/** What is the result of another value leads to its explanation: that may stand on another page. */
+function originOf(origin: string, desk: PumpDesk): Pick<ExplainedInput, 'origin' | 'way'> {
+  const [, word = '', id = ''] = /^(computed:|explained at) (\S+)$/u.exec(origin) ?? []
+  const other = desk.values.get(id)
+  return other ? {origin: word, way: valueLink(other, id, desk)} : {origin}
 }
 
 function titleOfPage(path: string, desk: PumpDesk): string {

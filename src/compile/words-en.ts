@@ -57,7 +57,9 @@ export const wordsEn = {
   designPages: {
     values: (design: string): string => `Values of ${design}`,
     settings: (design: string): string => `Settings of ${design}`,
-    torques: (design: string): string => `Tightening of ${design}`,
+    torques: (design: string): string => `Torques of ${design}`,
+    preloads: (design: string): string => `Preloads of ${design}`,
+    passes: (design: string): string => `Passes and order of tightening of ${design}`,
     fasteners: (design: string): string => `Fasteners of ${design}`,
   },
   particulars: {
@@ -75,6 +77,7 @@ export const wordsEn = {
   clearance: ([ring = '', hub = '']: readonly string[]): string => `mean of ${ring} − mean of ${hub}`,
   smallestGap: ([ring = '', hub = '']: readonly string[]): string => `least ${ring} − greatest ${hub}`,
   spread: ([reading = '']: readonly string[]): string => `greatest − least of ${reading}`,
+  sum: ([reading = '']: readonly string[]): string => `sum of all places of ${reading}`,
   hourlyRate: ([volume = '', time = '']: readonly string[]): string =>
     `${volume} divided by ${time} in hours`,
   dailyRate: ([volume = '', time = '']: readonly string[]): string =>

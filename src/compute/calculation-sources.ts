@@ -26,6 +26,8 @@ export const calculationSources = {
   'circulation-time': ['common-practice'],
   'trapped-oil-pressure': ['oil-properties'],
   'test-run-share': ['common-practice', 'pump-laws'],
+  'stripping-ceiling': ['marpol-annex-ii'],
+  'riser-purge-pressure': ['hydrostatics', 'marpol-annex-ii'],
   motor: ['motor-symbols'],
   'duty-pressure': ['pump-laws', 'motor-symbols'],
 } as const satisfies Record<string, readonly string[]>

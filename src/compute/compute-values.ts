@@ -20,6 +20,7 @@ import {refuseOutOfRange} from './refuse-out-of-range.ts'
 import {replaceValues} from './replace-values.ts'
 import {sealValuesOfDesign, sealValuesOfPosition} from './seal-values.ts'
 import {designStatedValues, hungStatedValues, positionStatedValues} from './stated-values.ts'
+import {strippingValues} from './stripping-values.ts'
 import {ventilationValues} from './ventilation-values.ts'
 import {wearRingValues} from './wear-ring-values.ts'
 
@@ -115,6 +116,7 @@ function hungValues(
     ...sealValuesOfPosition({vessel, position, tank, design, content}, files),
     ...(design.oil ? oilValues({content, vessel, position, oil: design.oil}, files) : []),
     ...ventilationValues({vessel, position, tank, content}, files),
+    ...(design.stripping ? strippingValues({vessel, position, tank, riser: design.stripping}, files) : []),
   ]
 }
 

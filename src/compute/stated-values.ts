@@ -123,7 +123,7 @@ function liftStatedValues(lift: Lift): readonly ComputedValue[] {
   ]
 }
 
-function oilStatedValues({oil, lowering}: Design): readonly ComputedValue[] {
+function oilStatedValues({oil, lowering, stripping}: Design): readonly ComputedValue[] {
   return [
     ...(oil
       ? [
@@ -132,6 +132,23 @@ function oilStatedValues({oil, lowering}: Design): readonly ComputedValue[] {
           stated('oil.return-pipe-bore', 'bore of the return pipe', oil.returnPipeBore, true),
           stated('oil.motor-casing', 'oil in the motor casing', oil.motorCasing, true),
           stated('oil.control-valve', 'oil in the local control valve', oil.controlValve, true),
+        ]
+      : []),
+    ...(stripping
+      ? [
+          stated(
+            'stripping.foot-below-stack',
+            'foot of the stripping pipe below the stack',
+            stripping.footBelowStack,
+            true,
+          ),
+          stated(
+            'stripping.top-above-deck',
+            'highest place of the stripping pipe above deck',
+            stripping.topAboveDeck,
+            true,
+          ),
+          stated('stripping.back-pressure', 'back pressure at the manifold', stripping.backPressure, true),
         ]
       : []),
     ...(lowering ? [stated('lowering.travel', 'travel of the lowering bolts', lowering.travel, true)] : []),

@@ -94,6 +94,7 @@ export const valueGroups = [
   'lowering',
   'curve',
   'motor',
+  'stripping',
   'mass',
   'setting',
   'rating',
@@ -146,6 +147,16 @@ export const pumpValueNames = {
 
 /** Names of the values of a purge. */
 export const purgeValueNames = ['lower-bound', 'free-gas', 'time', 'per-bottle'] as const
+
+/** Names of the values of stripping, where the design states its riser. */
+export const strippingValueNames = [
+  'recorded',
+  'ceiling',
+  'gas-pressure',
+  'foot-below-stack',
+  'top-above-deck',
+  'back-pressure',
+] as const
 
 /** Names of the house rules that are values. */
 export const houseValueNames = [

@@ -21,6 +21,7 @@ export interface Design {
   readonly oil?: OilSpaces
   readonly motor?: Motor
   readonly curve?: PumpCurve
+  readonly stripping?: Stripping
   readonly lifts: readonly Lift[]
   readonly lowering?: Lowering
   readonly seals: readonly Seal[]
@@ -116,6 +117,16 @@ export interface PumpCurve {
   readonly flow: Datum<'volume-flow'>
   readonly head: Datum<'length'>
   readonly efficiency: Datum<'ratio'>
+  readonly place: Place
+}
+
+/** The riser that stripping gas empties: where it begins and ends beside the pipe stack, and what its end presses against. */
+export interface Stripping {
+  /** Foot of the stripping pipe below the foot of the stack. */
+  readonly footBelowStack: Datum<'length'>
+  /** Highest place of the stripping pipe above the top of the stack at deck. */
+  readonly topAboveDeck: Datum<'length'>
+  readonly backPressure: Datum<'gauge-pressure'>
   readonly place: Place
 }
 

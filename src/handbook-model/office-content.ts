@@ -136,6 +136,7 @@ type InstrumentKind =
   | 'mass'
   | 'speed'
   | 'rotational-speed'
+  | 'angle'
 
 /** Rubbers whose storage periods are known, by the letters of ISO 1629. */
 export const rubbers = [

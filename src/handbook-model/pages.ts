@@ -508,6 +508,8 @@ export interface ExplainedInput {
   readonly title: string
   readonly printed: string
   readonly origin: string
+  /** Explanation that it is the result of, on this page or on another one; `origin` is the word before it. */
+  readonly way?: PageLink
   /** Number of its source at the foot of the page; 0 where none is named. */
   readonly source: number
   /** File and line of the content that hold it, in a copy for the office; empty on board and for intermediate results. */

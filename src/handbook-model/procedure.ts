@@ -194,6 +194,7 @@ export const derivations: ReadonlyMap<string, Derivation> = new Map<string, Deri
     },
   ],
   ['spread', {from: ['length'], result: 'length'}],
+  ['sum', {from: ['volume'], result: 'volume'}],
   ['hourly-rate', {from: ['volume', 'time'], result: 'volume-flow'}],
   ['daily-rate', {from: ['volume', 'time'], result: 'volume-flow'}],
   [

@@ -29,6 +29,8 @@ export interface Tank {
   readonly height: Datum<'length'>
   readonly vacuumValveSetting: Datum<'gauge-pressure'>
   readonly pressureValveSetting: Datum<'gauge-pressure'>
+  /** Residue after stripping as the manual of the ship records it, where it does. */
+  readonly recordedResidue?: Datum<'volume'>
   readonly plan: TankOnPlan
   readonly place: Place
 }

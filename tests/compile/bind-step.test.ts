@@ -76,6 +76,7 @@ describe('readings', () => {
       from: ['bore', 'hub'],
       formula: 'least reading bore − greatest reading hub',
     },
+    {calculation: 'sum', from: ['bore'], formula: 'sum of all places of reading bore'},
     {
       calculation: 'hourly-rate',
       from: ['bore', 'hub'],

@@ -184,7 +184,7 @@ describe('values of a pump', () => {
         words: 'how',
         formula: ['MA = F·r'],
         symbols: [{symbol: 'r', meaning: 'lever'}],
-        inputs: [traced],
+        inputs: [traced, {...traced, symbol: 'FM', origin: 'explained at hub-bolts.passes'}],
         steps: [{...traced, symbol: 'F'}],
       },
     })
@@ -207,6 +207,15 @@ describe('values of a pump', () => {
         source: 1,
         writtenAt: '',
       },
+      expect.objectContaining({
+        symbol: 'FM',
+        origin: 'explained at',
+        way: {
+          text: 'hub-bolts.passes',
+          path: 'designs/design-a/passes.html',
+          fragment: 'value--hub-bolts--passes',
+        },
+      }),
     ])
     expect(explained?.steps[0]?.symbol).toBe('F')
     expect(explained?.sources).toEqual([{number: 2, where: 'table 3'}])

@@ -2,6 +2,7 @@ import {cpSync, mkdtempSync, readFileSync, rmSync, writeFileSync} from 'node:fs'
 import {tmpdir} from 'node:os'
 import {join} from 'node:path'
 import {describe, expect, test} from 'vitest'
+import {pagesBeside} from '../prove/pages-beside.ts'
 import {calculationsOf, pocketCalculations} from '../prove/pocket-calculator.ts'
 import {type Explanation, faultOf, faultOfExplanation, readHandbook} from '../prove/printed-numbers.ts'
 import {publishedFolder} from './odd-folder.ts'
@@ -12,8 +13,11 @@ const {numbers, explanations} = handbook
 /** The first explanation for each set of formula lines of each quantity, with the page that it stands on. */
 const oneOfEach = [
   ...new Map(
-    [...explanations.values()]
-      .flatMap((page) => [...page.values()].map((explanation) => ({explanation, page})))
+    [...explanations]
+      .flatMap(([path, own]) => {
+        const page = pagesBeside(path, explanations)
+        return [...own.values()].map((explanation) => ({explanation, page}))
+      })
       .filter(({explanation: {formula, printed}}) => formula.length > 0 && !printed.startsWith('NOT KNOWN'))
       .reverse()
       .map((one) => [`${nameOf(one.explanation)} ${one.explanation.formula.join()}`, one]),

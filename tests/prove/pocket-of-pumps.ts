@@ -12,6 +12,8 @@ const pressurePipe = (of: Inputs): number => (Math.PI / 4) * of('d') ** 2 * of('
 const returnPipe = (of: Inputs): number => (Math.PI / 4) * (of('D') ** 2 - of('do') ** 2) * of('L')
 const annulus = (of: Inputs): number => (Math.PI / 4) * (of('D') ** 2 - of('d') ** 2) * of('L')
 
+const riserHeight = (of: Inputs): number => of('L') + of('h foot') + of('h top')
+
 /** What differs from pump to pump, by the id of the value or by its last word. */
 export const calculationsOfPumps: Readonly<Record<string, readonly PocketCalculation[]>> = {
   'cofferdam.volume': [
@@ -114,6 +116,14 @@ export const calculationsOfPumps: Readonly<Record<string, readonly PocketCalcula
   ],
   'oil.flush-time': [{formula: ['t = n·V/Q'], result: (of) => [(of('n') * of('V')) / of('Q')]}],
   'oil.trapped-pressure': [{formula: ['Δp = K·α·ΔT'], result: (of) => [of('K') * of('α') * of('ΔT')]}],
+  'stripping.ceiling': [{formula: ['V ceiling = V tier'], result: (of) => [of('V tier')]}],
+  'stripping.gas-pressure': [
+    {
+      formula: ['H = L + h foot + h top', 'p = ρ·g·H + p back'],
+      result: (of) => [of('ρ') * of('g') * riserHeight(of) + of('p back')],
+      steps: {H: riserHeight},
+    },
+  ],
   'tank.ventilation-time': [
     {formula: ['t = N·V/(k·Q)'], result: (of) => [(of('N') * of('V')) / (of('k') * of('Q'))]},
   ],

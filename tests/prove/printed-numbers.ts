@@ -1,6 +1,7 @@
 import {readFileSync} from 'node:fs'
 import {dirname, join, normalize} from 'node:path'
 import {filesBelow} from '../offline/odd-folder.ts'
+import {pagesBeside} from './pages-beside.ts'
 import type {Inputs, PocketCalculation} from './pocket-calculation.ts'
 import {calculationsOf} from './pocket-calculator.ts'
 import {readFigure} from './read-figure.ts'
@@ -93,7 +94,7 @@ export function faultOf(number: PrintedNumber, {explanations}: ReadHandbook): st
     explanation.printed === number.printed ||
     (explanation.printed.startsWith('NOT KNOWN') && number.printed.startsWith('NOT KNOWN'))
   if (!same) return `${at} is explained as ${explanation.printed}`
-  const fault = faultOfExplanation(explanation, page)
+  const fault = faultOfExplanation(explanation, pagesBeside(number.path, explanations))
   return fault === undefined ? undefined : `${at}: ${fault}`
 }
 
@@ -144,7 +145,7 @@ function faultOfRows(
     const [, before] = /^computed: (\S+)$/u.exec(origin) ?? []
     if (before !== undefined) {
       const other = [...page.values()].find((one) => one.id === before)
-      if (!other) return `${at} is computed as \`${before}\`, which this page does not explain`
+      if (!other) return `${at} is computed as \`${before}\`, which no page beside it explains`
       const result = readFigure(other.printed)
       if (Math.abs(value - result.value) > result.step + step / 2)
         return `${at} is ${other.printed} at \`${before}\``

@@ -192,6 +192,7 @@ const explained: Page = {
           title: text('input-title'),
           printed: text('input-printed'),
           origin: text('input-origin'),
+          way: link('to-other-value', 'p/4s/wear.html', 'take-off'),
           source: 1,
           writtenAt: text('input-place'),
         },

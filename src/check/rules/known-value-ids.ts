@@ -8,6 +8,7 @@ import {
   pumpValueNames,
   purgeValueNames,
   sealValueNames,
+  strippingValueNames,
   supplyValueNames,
 } from '../../handbook-model/computed.ts'
 import {type Design, isHungDesign} from '../../handbook-model/design-content.ts'
@@ -63,6 +64,7 @@ export function knownValueIds(design: Design): ReadonlySet<string> {
     ...(design.curve ? pumpValueNames.curve.map((one) => `curve.${one}`) : []),
     ...(design.motor ? pumpValueNames.motor.map((one) => `motor.${one}`) : []),
     ...(design.motor && design.curve ? pumpValueNames.both.map((one) => `motor.${one}`) : []),
+    ...(design.stripping ? strippingValueNames.map((one) => `stripping.${one}`) : []),
     ...design.masses.map((one) => `mass.${one.id}`),
     ...design.settings.map((one) => `setting.${one.id}`),
     ...design.ratings.map((one) => `rating.${one.id}`),

@@ -6,7 +6,7 @@ import {designReferences} from './design-references.ts'
 /** Value groups that are the same on every pump of a ship. */
 const ofShip = ['house', 'supply', 'hydraulics']
 /** Value groups that differ from pump to pump whatever the design. */
-const ofPump = ['cofferdam', 'purge', 'tank', 'oil']
+const ofPump = ['cofferdam', 'purge', 'tank', 'oil', 'stripping']
 
 /**
  * A procedure of the whole ship, or of a design, asks for nothing that differs from pump to pump.

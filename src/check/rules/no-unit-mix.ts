@@ -233,6 +233,12 @@ const kindsOfNames: ReadonlyMap<string, QuantityKind> = new Map([
   ['stretch', 'ratio'],
   ['pressure', 'pressure-difference'],
 
+  ['recorded', 'volume'],
+  ['ceiling', 'volume'],
+  ['gas-pressure', 'gauge-pressure'],
+  ['back-pressure', 'gauge-pressure'],
+  ['foot-below-stack', 'length'],
+  ['top-above-deck', 'length'],
   ['volumetric-efficiency', 'ratio'],
   ['mechanical-efficiency', 'ratio'],
   ['lip-speed', 'speed'],

@@ -75,6 +75,12 @@ const curve = fields({
   efficiency: quantity('ratio'),
 })
 
+const stripping = fields({
+  'foot-below-stack': quantity('length'),
+  'top-above-deck': quantity('length'),
+  'back-pressure': quantity('gauge-pressure'),
+})
+
 const lift = fields({
   id: identifier,
   title: localised,
@@ -138,6 +144,7 @@ export const designShape: z.ZodType<Design> = fields({
   oil: oil.optional(),
   motor: motor.optional(),
   curve: curve.optional(),
+  stripping: stripping.optional(),
   lifts: list(lift).optional(),
   lowering: lowering.optional(),
   seals: list(seal).optional(),

@@ -47,6 +47,7 @@ const instrument = fields({
     'pressure-difference',
     'speed',
     'rotational-speed',
+    'angle',
   ),
   uncertainty: quantity(
     'length',
@@ -60,6 +61,7 @@ const instrument = fields({
     'mass',
     'speed',
     'rotational-speed',
+    'angle',
   ),
 })
 

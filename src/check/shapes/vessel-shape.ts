@@ -27,6 +27,7 @@ const tank = fields({
   height: quantity('length'),
   'vacuum-valve': quantity('gauge-pressure'),
   'pressure-valve': quantity('gauge-pressure'),
+  'recorded-residue': quantity('volume').optional(),
   plan: fields({
     'from-frame': plainNumber(0, 400),
     'to-frame': plainNumber(0, 400),
