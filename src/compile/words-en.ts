@@ -57,7 +57,9 @@ export const wordsEn = {
   designPages: {
     values: (design: string): string => `Values of ${design}`,
     settings: (design: string): string => `Settings of ${design}`,
-    torques: (design: string): string => `Tightening of ${design}`,
+    torques: (design: string): string => `Torques of ${design}`,
+    preloads: (design: string): string => `Preloads of ${design}`,
+    passes: (design: string): string => `Passes and order of tightening of ${design}`,
     fasteners: (design: string): string => `Fasteners of ${design}`,
   },
   particulars: {

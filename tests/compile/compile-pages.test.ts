@@ -23,6 +23,8 @@ describe('pages of a vessel', () => {
           'designs/design-a/keep.html',
           'designs/design-a/values.html',
           'designs/design-a/torques.html',
+          'designs/design-a/preloads.html',
+          'designs/design-a/passes.html',
           'designs/design-a/fasteners.html',
           'designs/design-a/settings.html',
         ],
