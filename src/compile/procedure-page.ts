@@ -33,6 +33,7 @@ export function procedurePage(procedure: Procedure, desk: PumpDesk): ProcedurePa
     activity: wordsEn.activities[procedure.activity],
     isTried: isTried(procedure, desk.design.id, desk.content),
     isCard: procedure.activity === 'card',
+    isOfDesign: procedure.scope === 'design',
     performedBy: procedure.performedBy.en,
     supervisedBy: procedure.supervisedBy.en,
     competence: wordsEn.competence[procedure.competence],

@@ -61,6 +61,7 @@ export const wordsEn = {
     preloads: (design: string): string => `Preloads of ${design}`,
     passes: (design: string): string => `Passes and order of tightening of ${design}`,
     fasteners: (design: string): string => `Fasteners of ${design}`,
+    'o-rings': (design: string): string => `O-rings of ${design}`,
   },
   particulars: {
     hullNumber: 'Hull number',

@@ -241,6 +241,8 @@ export interface ProcedurePage {
   readonly activity: string
   /** True for a card: one sheet for an emergency, which is read while it is done. */
   readonly isCard: boolean
+  /** True for a page that all pumps of one design share. */
+  readonly isOfDesign: boolean
   /** Whether it was tried on board, on a pump of this design; only a draft says that it was not. */
   readonly isTried: boolean
   readonly performedBy: string

@@ -63,6 +63,7 @@ export const interfaceWords = {
   changeDone: {added: 'added', changed: 'changed', removed: 'removed'},
   cautionAgain: 'in full further up',
   wholeShip: 'whole ship',
+  wholeDesign: 'design',
   handBlank: 'sheet ____ of ____',
 } as const
 

@@ -96,6 +96,12 @@ test('a procedure whose activity is a card is laid out as a card, and no other',
   expect(pageAt(pages, 'procedure', 'p/4s/wear.html').isCard).toBe(false)
 })
 
+test('a procedure for all pumps of a design says so, and no other', () => {
+  expect(pageAt(pages, 'procedure', 'designs/design-a/keep.html').isOfDesign).toBe(true)
+  expect(pageAt(pages, 'procedure', 'ship/card.html').isOfDesign).toBe(false)
+  expect(pageAt(pages, 'procedure', 'p/4s/wear.html').isOfDesign).toBe(false)
+})
+
 describe('the wall sheet', () => {
   test('has torque with lubrication state and clearances of each design aboard, once', () => {
     const [design, ...others] = pageAt(pages, 'values', 'values.html').designs

@@ -70,6 +70,7 @@ const procedure: Page = {
   head: head('p/4s/wear.html'),
   activity: text('activity'),
   isCard: false,
+  isOfDesign: false,
   isTried: true,
   performedBy: text('performed-by'),
   supervisedBy: text('supervised-by'),

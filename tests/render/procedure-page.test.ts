@@ -157,6 +157,19 @@ test('a figure that is not known is marked as such, and a known one is not', () 
   expect(plates).toHaveLength(3)
 })
 
+test('a sheet without a pump names the whole ship, or all pumps of one design', () => {
+  const tagOf = (isOfDesign: boolean): string => {
+    const pages = fixture.pages.map((page): Page => {
+      if (page.kind !== 'procedure') return page
+      const {position: _, ...head} = page.head
+      return {...page, head, isOfDesign}
+    })
+    const text = fileAt(textsOf(inputOf({pages: {...fixture, pages}})), 'p/4s/wear.html')
+    return /class="?running-tag"?>([^<]*)</u.exec(text)?.[1] ?? ''
+  }
+  expect([tagOf(false), tagOf(true)]).toEqual(['whole ship', 'design'])
+})
+
 test('a card without tools does not send its reader to other pages first', () => {
   const readFirst = 'Read the cautions page first.'
   const pages = fixture.pages.map(

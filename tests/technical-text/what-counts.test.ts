@@ -32,6 +32,7 @@ const editorial: Readonly<Record<Page['kind'], readonly string[]>> = {
     'competence',
     'hours',
     'isCard',
+    'isOfDesign',
     'isTried',
     'parts.balloon',
     ...ofText('purpose'),
