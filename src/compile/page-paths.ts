@@ -55,18 +55,30 @@ export function symptomsPath(position: string): string {
   return `p/${position}/symptoms.html`
 }
 
-/** The pages that explain what the pumps of a design share; four, so that none grows heavy. */
-export const designPages = ['values', 'settings', 'torques', 'fasteners'] as const
+/** The pages that explain what the pumps of a design share; seven, so that none grows heavy. */
+export const designPages = [
+  'values',
+  'settings',
+  'torques',
+  'preloads',
+  'passes',
+  'fasteners',
+  'o-rings',
+] as const
 
 export type DesignPage = (typeof designPages)[number]
 
-const tighteningNames = ['torque', 'preload', 'passes', 'order']
+const passesNames = ['passes', 'order']
+const oRingNames = ['size', 'squeeze', 'stretch']
 
-/** Which page of its design explains a value: its tightening, its fastener, a setting, or what else the design states. */
+/** Which page of its design explains a value: torque, preload, passes and order of a joint, its fastener, an O-ring, a setting, or what else the design states. */
 export function designPageOf(id: string): DesignPage {
   const [group, name = ''] = id.split('.')
   if (group === 'setting') return 'settings'
-  if (tighteningNames.includes(name)) return 'torques'
+  if (name === 'torque') return 'torques'
+  if (name === 'preload') return 'preloads'
+  if (passesNames.includes(name)) return 'passes'
+  if (oRingNames.includes(name)) return 'o-rings'
   return jointValueNames.some((one) => one === name) ? 'fasteners' : 'values'
 }
 

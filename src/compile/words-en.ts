@@ -57,8 +57,11 @@ export const wordsEn = {
   designPages: {
     values: (design: string): string => `Values of ${design}`,
     settings: (design: string): string => `Settings of ${design}`,
-    torques: (design: string): string => `Tightening of ${design}`,
+    torques: (design: string): string => `Torques of ${design}`,
+    preloads: (design: string): string => `Preloads of ${design}`,
+    passes: (design: string): string => `Passes and order of tightening of ${design}`,
     fasteners: (design: string): string => `Fasteners of ${design}`,
+    'o-rings': (design: string): string => `O-rings of ${design}`,
   },
   particulars: {
     hullNumber: 'Hull number',

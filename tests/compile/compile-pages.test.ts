@@ -23,7 +23,10 @@ describe('pages of a vessel', () => {
           'designs/design-a/keep.html',
           'designs/design-a/values.html',
           'designs/design-a/torques.html',
+          'designs/design-a/preloads.html',
+          'designs/design-a/passes.html',
           'designs/design-a/fasteners.html',
+          'designs/design-a/o-rings.html',
           'designs/design-a/settings.html',
         ],
         ...['4p', '4s'].flatMap((id) => [

@@ -33,7 +33,7 @@ describe('a value as one line', () => {
       mark: 'demonstration data',
       link: {
         text: 'value hub-bolts.passes',
-        path: 'designs/design-a/torques.html',
+        path: 'designs/design-a/passes.html',
         fragment: 'value--hub-bolts--passes',
       },
     })

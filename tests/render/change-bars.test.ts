@@ -86,10 +86,13 @@ describe('bars of a page', () => {
   })
 
   test('stand beside moved figures on pages of values, row by row', () => {
-    expect(barsOf(htmlOf(3, 'designs/design-s/torques.html'))).toEqual([
-      'explained value--hub-bolts--torque',
-      'explained value--hub-bolts--preload',
-      'explained value--hub-bolts--passes',
+    const barsOfDesign = ['torques', 'preloads', 'passes'].map((page) =>
+      barsOf(htmlOf(3, `designs/design-s/${page}.html`)),
+    )
+    expect(barsOfDesign).toEqual([
+      ['explained value--hub-bolts--torque'],
+      ['explained value--hub-bolts--preload'],
+      ['explained value--hub-bolts--passes'],
     ])
     expect(barsOf(htmlOf(3, 'values.html')).length).toBe(2)
     expect(barsOf(htmlOf(3, 'words.html'))).toEqual([])

@@ -93,7 +93,9 @@ describe('the lines of a procedure', () => {
   const at = (block: string): readonly (readonly string[])[] => linesOf(wear).filter(([one]) => one === block)
 
   test('give a value as figure with unit, further figures, then condition', () => {
-    const values = linesOf(pageAt(pages, 'explanations', 'designs/design-a/torques.html'))
+    const values = ['torques', 'passes'].flatMap((page) =>
+      linesOf(pageAt(pages, 'explanations', `designs/design-a/${page}.html`)),
+    )
     expect(values.filter(([block]) => block === 'hub-bolts.passes').map(([, ...rest]) => rest)).toEqual([
       ['title', 'value hub-bolts.passes'],
       ['value', '62 N·m'],
