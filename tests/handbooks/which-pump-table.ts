@@ -49,7 +49,16 @@ export const pumps: readonly PumpRow[] = [
   ...rows('vessel-c', 'slop-p slop-s', {...newer, lips: 'single', backstop: 'none', surface: 'bare'}),
 ]
 
-/** Steps that stand on some pumps alone, by what the pump has. */
+/** Procedures that some pumps alone have, by what the pump has. */
+export const proceduresOf = {
+  motor: {newer: [], older: []},
+  backstop: {fitted: [], none: []},
+  lips: {double: [], single: []},
+  rings: {screwed: [], pressed: []},
+  surface: {bare: [], coated: []},
+} as const
+
+/** Steps that stand on some pumps alone, by what the pump has, in procedures that all pumps have. */
 export const stepsOf = {
   motor: {
     newer: [
@@ -94,7 +103,7 @@ export const stepsOf = {
   },
 } as const
 
-/** Values that stand on some pumps alone, by what the pump has; those of cargoes follow the list of the vessel. */
+/** Values of those procedures that stand on some pumps alone, by what the pump has; those of cargoes follow the list of the vessel. */
 export const valuesOf = {
   motor: {newer: [], older: []},
   backstop: {fitted: [], none: []},
