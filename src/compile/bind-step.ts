@@ -130,6 +130,24 @@ function boundPart(part: StepPart, procedure: Procedure, desk: PumpDesk): readon
   const stands = standing('when' in part ? part.when : undefined, desk)
   if (!stands.stands) return []
   const variant = stands.variant ? {variant: stands.variant} : {}
+  const head = stands.variant && !carryVariant.has(part.kind) ? [headingNote(stands.variant)] : []
+  return [...head, ...boundStanding(part, variant, procedure, desk)]
+}
+
+/** Parts that print the condition under which they stand; any other one has it as a line above. */
+const carryVariant: ReadonlySet<StepPart['kind']> = new Set(['value', 'reading', 'derived', 'figure'])
+
+/** The condition as a line of its own, above a part that has no place for it. */
+function headingNote(variant: string): BoundPart {
+  return {kind: 'note', text: [{kind: 'strong', children: [{kind: 'text', text: `${variant}:`}]}]}
+}
+
+function boundStanding(
+  part: StepPart,
+  variant: {readonly variant?: string},
+  procedure: Procedure,
+  desk: PumpDesk,
+): readonly BoundPart[] {
   switch (part.kind) {
     case 'note':
       return [{kind: 'note', text: bindText(part.text, desk)}]

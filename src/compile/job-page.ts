@@ -7,7 +7,7 @@ import {found, type PumpDesk, positionHead} from './desk.ts'
 import {isolationLines} from './isolation-lines.ts'
 import {filesOfProcedure, unique} from './made-from.ts'
 import {jobPath} from './page-paths.ts'
-import {partLines, procedureLine, toolLines} from './procedure-page.ts'
+import {partLines, procedureLine, standingParts, toolLines} from './procedure-page.ts'
 import {standingSections} from './standing-items.ts'
 import {wordsEn} from './words-en.ts'
 
@@ -91,7 +91,7 @@ function jobParts(procedures: readonly Procedure[], desk: PumpDesk): JobPage['pa
   const needs = new Map<string, Need>()
   for (const procedure of procedures) {
     const made = partLines(procedure, desk)
-    procedure.parts.forEach(({quantity, unit}, index) => {
+    standingParts(procedure, desk).forEach(({quantity, unit}, index) => {
       const line = found(made[index], `part line ${index}`)
       const noun = wordsEn.nounOf(unit)
       const key = `${line.id} ${noun}`

@@ -79,7 +79,7 @@ export function cautionsPage(desks: readonly PumpDesk[]): CautionsPage {
 export function toolsPage(desks: readonly PumpDesk[]): ToolsPage {
   const tools = [...contentOf(desks).tools.values()].flatMap((tool) => {
     const usedIn = proceduresUsing(
-      (procedure) => procedure.tools.some((one) => one.tool.id === tool.id),
+      (procedure) => procedure.tools.filter((one) => one.tool.id === tool.id),
       desks,
     )
     const instrument = tool.instrument ? instrumentWords(tool.instrument) : ''
@@ -104,7 +104,7 @@ export function toolsPage(desks: readonly PumpDesk[]): ToolsPage {
 export function partsPage(desks: readonly PumpDesk[]): PartsPage {
   const parts = [...contentOf(desks).parts.values()].flatMap((part) => {
     const usedIn = proceduresUsing(
-      (procedure) => procedure.parts.some((one) => one.part.id === part.id),
+      (procedure) => procedure.parts.filter((one) => one.part.id === part.id),
       desks,
     )
     return usedIn.length > 0

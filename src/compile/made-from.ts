@@ -29,8 +29,12 @@ export function filesOfProcedure(procedure: Procedure, desk: PumpDesk): readonly
   return unique([
     procedure.place.path,
     ...filesOfPump(desk),
-    ...procedure.tools.map(({tool}) => found(tools.get(tool.id), `tool ${tool.id}`).place.path),
-    ...procedure.parts.map(({part}) => found(parts.get(part.id), `part ${part.id}`).place.path),
+    ...procedure.tools
+      .filter(({when}) => standing(when, desk).stands)
+      .map(({tool}) => found(tools.get(tool.id), `tool ${tool.id}`).place.path),
+    ...procedure.parts
+      .filter(({when}) => standing(when, desk).stands)
+      .map(({part}) => found(parts.get(part.id), `part ${part.id}`).place.path),
     ...[...procedure.purpose, ...procedure.before, ...procedure.after].flatMap((text) =>
       filesOfText(text, desk),
     ),

@@ -9,6 +9,7 @@ import {filesOfProcedure} from './made-from.ts'
 import {partLink, procedurePageId, procedurePath, toolLink} from './page-paths.ts'
 import {valueLine} from './value-line.ts'
 import {valuesShown} from './values-shown.ts'
+import {standing} from './variant.ts'
 import {wordsEn} from './words-en.ts'
 import {toolSize} from './written-datum.ts'
 
@@ -61,28 +62,41 @@ function ownerWords(procedure: Procedure, desk: PumpDesk): string {
 
 /** Tools of a procedure with their notes. */
 export function toolLines(procedure: Procedure, desk: PumpDesk): readonly ToolLine[] {
-  return procedure.tools.map(({tool: reference, note}) => {
+  return procedure.tools.flatMap(({tool: reference, note, when}) => {
+    const stands = standing(when, desk)
+    if (!stands.stands) return []
     const tool = found(desk.content.tools.get(reference.id), `tool ${reference.id}`)
     return {
       id: tool.id,
       title: tool.title.en,
       size: toolSize(tool),
-      note: note?.en ?? '',
+      note: noteUnder(stands.variant, note?.en),
       link: toolLink(tool.id, tool.title.en),
     }
   })
 }
 
+/** Parts that a procedure needs on one pump, in its order. */
+export function standingParts(procedure: Procedure, desk: PumpDesk): Procedure['parts'] {
+  return procedure.parts.filter(({when}) => standing(when, desk).stands)
+}
+
+/** A note behind the condition that nobody could decide. */
+function noteUnder(variant: string | undefined, note = ''): string {
+  return [variant ?? '', note].filter((one) => one !== '').join('; ')
+}
+
 /** Parts of a procedure with their quantities. */
 export function partLines(procedure: Procedure, desk: PumpDesk): readonly PartLine[] {
-  return procedure.parts.map(({part: reference, quantity, unit, note}) => {
+  return standingParts(procedure, desk).map(({part: reference, quantity, unit, note, when}) => {
+    const stands = standing(when, desk)
     const part = found(desk.content.parts.get(reference.id), `part ${reference.id}`)
     return {
       id: part.id,
       title: part.title.en,
       size: part.size.en,
       quantity: wordsEn.amount(quantity, unit),
-      note: note?.en ?? '',
+      note: noteUnder(stands.stands ? stands.variant : undefined, note?.en),
       balloon: part.balloon ?? '',
       link: partLink(part.id, part.title.en),
     }

@@ -1,4 +1,5 @@
 import {serves} from '../conditions/serves.ts'
+import type {WrittenCondition} from '../handbook-model/condition.ts'
 import type {Content} from '../handbook-model/content.ts'
 import type {Job} from '../handbook-model/office-content.ts'
 import type {PageLink} from '../handbook-model/pages.ts'
@@ -56,17 +57,18 @@ function cautionUses(
   })
 }
 
-/** Procedures that use a tool or a part, linked on the first pump that they are for. */
+/** Procedures that use a tool or a part, linked on the first pump on which they do. */
 export function proceduresUsing(
-  uses: (procedure: Procedure) => boolean,
+  linesOf: (procedure: Procedure) => readonly {readonly when?: WrittenCondition}[],
   desks: readonly PumpDesk[],
 ): readonly PageLink[] {
-  return proceduresOf(desks)
-    .filter(uses)
-    .flatMap((procedure) => {
-      const first = desks.find(({facts}) => serves(procedure, facts))
-      return first ? [{text: procedure.title, path: procedurePath(procedure, first)}] : []
-    })
+  return proceduresOf(desks).flatMap((procedure) => {
+    const lines = linesOf(procedure)
+    const first = desks.find(
+      (desk) => serves(procedure, desk.facts) && lines.some(({when}) => standing(when, desk).stands),
+    )
+    return first ? [{text: procedure.title, path: procedurePath(procedure, first)}] : []
+  })
 }
 
 /** Every place of this pump's procedures that shows a value: step, hold point, section, or the page where it stands outside them. */

@@ -99,7 +99,7 @@ function cellOf(tank: PlanShape, marked: boolean, name: string, small: boolean):
   const lines = words
     .map(
       (word, index) =>
-        `<tspan x="${round(x + w / 2)}" dy="${index === 0 ? round((1 - words.length) * 11) : '24'}">${escaped(word)}</tspan>`,
+        `<tspan x="${round(x + w / 2)}" dy="${index === 0 ? round((1 - words.length) * 11) : '24'}"${small ? '' : pressed(word, w)}>${escaped(word)}</tspan>`,
     )
     .join('')
   const label =
@@ -110,6 +110,16 @@ function cellOf(tank: PlanShape, marked: boolean, name: string, small: boolean):
   return tank.address === undefined || small
     ? cell
     : `<a class="plan-link" href="${escaped(tank.address)}" aria-label="Pump ${escaped(tank.tag)}">${cell}</a>`
+}
+
+/** Width of a letter of a tag, as drawn at most, and the room kept free at each side. */
+const letter = 14
+const margin = 4
+
+/** Presses a word together that is wider than its tank, so that it stays inside. */
+function pressed(word: string, w: number): string {
+  const room = w - 2 * margin
+  return word.length * letter > room ? ` textLength="${round(room)}" lengthAdjust="spacingAndGlyphs"` : ''
 }
 
 /** A figure is printed as it is, so that what an author wrote is escaped here. */

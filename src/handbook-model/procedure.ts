@@ -44,6 +44,8 @@ export interface Procedure {
 export interface ProcedureTool {
   readonly tool: Reference
   readonly note?: Localised
+  /** On which pumps the tool is needed; all when left out. */
+  readonly when?: WrittenCondition
 }
 
 export interface ProcedurePart {
@@ -51,6 +53,8 @@ export interface ProcedurePart {
   readonly quantity: number
   readonly unit: string
   readonly note?: Localised
+  /** On which pumps the part is needed; all when left out. */
+  readonly when?: WrittenCondition
 }
 
 /** Inline text of content: words, emphasis, values and links by id. Plain data, so that every stage can read it. */
@@ -98,7 +102,7 @@ export interface Step {
 
 /** What a step carries below its instruction, in order. */
 export type StepPart =
-  | {readonly kind: 'note'; readonly text: RichText; readonly place: Place}
+  | {readonly kind: 'note'; readonly text: RichText; readonly when?: WrittenCondition; readonly place: Place}
   | {
       readonly kind: 'value'
       readonly value: Reference
@@ -112,16 +116,30 @@ export type StepPart =
       readonly id: string
       readonly least: Reference
       readonly missed: string
+      readonly when?: WrittenCondition
       readonly place: Place
     }
-  | {readonly kind: 'repeat'; readonly until: string; readonly times?: number; readonly place: Place}
+  | {
+      readonly kind: 'repeat'
+      readonly until: string
+      readonly times?: number
+      readonly when?: WrittenCondition
+      readonly place: Place
+    }
   | {
       readonly kind: 'alternatives'
       readonly id: string
       readonly items: readonly Alternative[]
+      readonly when?: WrittenCondition
       readonly place: Place
     }
-  | {readonly kind: 'second-person'; readonly id: string; readonly what: string; readonly place: Place}
+  | {
+      readonly kind: 'second-person'
+      readonly id: string
+      readonly what: string
+      readonly when?: WrittenCondition
+      readonly place: Place
+    }
   | {
       readonly kind: 'figure'
       readonly figure: string
@@ -131,17 +149,24 @@ export type StepPart =
     }
   | {readonly kind: 'isolate' | 'restore'; readonly role: IsolationRoleName; readonly place: Place}
   | {readonly kind: 'identify'; readonly fact: Reference; readonly place: Place}
-  | {readonly kind: 'tally'; readonly id: string; readonly what: readonly string[]; readonly place: Place}
+  | {
+      readonly kind: 'tally'
+      readonly id: string
+      readonly what: readonly string[]
+      readonly when?: WrittenCondition
+      readonly place: Place
+    }
   /** Lines to write into that nothing is judged by: `what` names the lines, `columns` what stands beside each. */
   | {
       readonly kind: 'write-in'
       readonly id: string
       readonly what: readonly string[]
       readonly columns: readonly string[]
+      readonly when?: WrittenCondition
       readonly place: Place
     }
   /** Every cargo of the vessel's list with what it asks for, or the office's limits for entry. */
-  | {readonly kind: 'cargo-table' | 'entry-limits'; readonly place: Place}
+  | {readonly kind: 'cargo-table' | 'entry-limits'; readonly when?: WrittenCondition; readonly place: Place}
 
 export interface Alternative {
   readonly id: string

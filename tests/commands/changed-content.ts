@@ -3,8 +3,7 @@ import {tmpdir} from 'node:os'
 import {dirname, join} from 'node:path'
 import {fileURLToPath} from 'node:url'
 import {runCheck} from '../../src/commands/check.ts'
-
-const demonstration = fileURLToPath(new URL('../../content', import.meta.url))
+import {copyVesselOne} from './vessel-one.ts'
 
 /** A small content without a fault: one vessel with one pump, one procedure, one row of each kind. */
 export const smallContent = fileURLToPath(new URL('../handbooks/small', import.meta.url))
@@ -22,16 +21,17 @@ export interface ChangedContent {
   remove(name: string): void
 }
 
-/** Copies a content, the demonstration when none is named, lets a test spoil it, and removes it afterwards. */
+/** Copies a content, vessel one of the demonstration when none is named, lets a test spoil it, and removes it afterwards. */
 export async function withChangedContent<T>(
   run: (content: ChangedContent) => T | Promise<T>,
-  from: string = demonstration,
+  from?: string,
 ): Promise<T> {
   const folder = mkdtempSync(join(tmpdir(), 'content-'))
   const path = (name: string): string => join(folder, name)
   const read = (name: string): string => readFileSync(path(name), 'utf8')
   try {
-    cpSync(from, folder, {recursive: true})
+    if (from === undefined) copyVesselOne(folder)
+    else cpSync(from, folder, {recursive: true})
     return await run({
       folder,
       path,
@@ -57,7 +57,7 @@ export async function withChangedContent<T>(
 /** What `check` says about spoiled content: exit status and the lines of errors, paths below the content folder. */
 export async function errorsAfter(
   spoil: (content: ChangedContent) => void,
-  from: string = demonstration,
+  from?: string,
 ): Promise<{readonly exitStatus: number; readonly errors: readonly string[]; readonly said: string}> {
   return withChangedContent(async (content) => {
     spoil(content)

@@ -2,7 +2,7 @@ import {describe, expect, test} from 'vitest'
 import {runCheck} from '../../src/commands/check.ts'
 import {type ContentMoves, compareContents, movesText} from '../../src/commands/compare-contents.ts'
 import {checkAndCompute} from '../../src/commands/run-stages.ts'
-import {type ChangedContent, withChangedContent} from './changed-content.ts'
+import {type ChangedContent, smallContent, withChangedContent} from './changed-content.ts'
 
 /** What moves in the demonstration when one thing is changed. */
 async function movesAfter(change: (content: ChangedContent) => void): Promise<ContentMoves> {
@@ -115,14 +115,14 @@ describe('check --against', () => {
       const {exitStatus, out} = await check(folder, folder)
       expect(exitStatus).toBe(0)
       expect(out).toContain('0 values on 0 pumps moved\n0 pages moved\n')
-    })
+    }, smallContent)
   })
 
   test('gives the moves as data', async () => {
     await withChangedContent(async ({folder}) => {
       const {moves} = JSON.parse((await check(folder, folder, true)).out)
       expect(moves).toEqual({values: [], pages: []})
-    })
+    }, smallContent)
   })
 
   test('a content with errors ends with 1 and says which one', async () => {

@@ -3,6 +3,7 @@ import {cpSync, mkdirSync, mkdtempSync, symlinkSync} from 'node:fs'
 import {tmpdir} from 'node:os'
 import {join} from 'node:path'
 import {fileURLToPath} from 'node:url'
+import {copyVesselOne} from './vessel-one.ts'
 
 const repository = fileURLToPath(new URL('../..', import.meta.url))
 
@@ -13,7 +14,7 @@ export interface ProgramRun {
   readonly err: string
 }
 
-/** The compiled program in a folder of its own, so that no other run can change it. */
+/** The compiled program in a folder of its own with the content of vessel one, so that no other run can change it. */
 export interface Program {
   readonly folder: string
   run(words: readonly string[], surroundings?: Readonly<Record<string, string>>): ProgramRun
@@ -27,8 +28,9 @@ export interface Program {
  */
 export function compileProgram(): Program {
   const folder = mkdtempSync(join(tmpdir(), 'program-'))
-  for (const name of ['src', 'templates', 'node_modules', 'package.json', 'tsconfig.json', 'content'])
+  for (const name of ['src', 'templates', 'node_modules', 'package.json', 'tsconfig.json'])
     symlinkSync(join(repository, name), join(folder, name))
+  copyVesselOne(join(folder, 'content'))
   mkdirSync(join(folder, '.config'))
   cpSync(join(repository, '.config', 'compile.mjs'), join(folder, '.config', 'compile.mjs'))
   const compiled = spawnSync(process.execPath, [join(folder, '.config', 'compile.mjs')], {encoding: 'utf8'})

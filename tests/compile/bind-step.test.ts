@@ -69,6 +69,27 @@ describe('readings', () => {
     ])
   })
 
+  test('and what has no place for its condition stands below a line with it', () => {
+    const tally = {kind: 'tally', id: 'caps', what: ['caps'], place} as const
+    expect(
+      bound(
+        [
+          {...tally, when: equals('backstop', 'fitted')},
+          {...tally, id: 'plugs', when: equals('cargo-seal', 'double-lip')},
+        ],
+        '4s',
+      ),
+    ).toEqual([
+      {
+        kind: 'note',
+        text: [
+          {kind: 'strong', children: [{kind: 'text', text: 'only if backstop of the shaft is fitted:'}]},
+        ],
+      },
+      {kind: 'tally', id: 'impeller--caps', what: ['caps']},
+    ])
+  })
+
   test.each([
     {calculation: 'clearance', from: ['bore', 'hub'], formula: 'mean of reading bore − mean of reading hub'},
     {

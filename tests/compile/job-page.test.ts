@@ -67,6 +67,26 @@ describe('a job on a pump', () => {
     ])
   })
 
+  test('counts what this pump needs and nothing of another variant; an open condition stands before the note', () => {
+    const page = jobOf([
+      procedure('wear', nothing, {
+        tools: [
+          {tool: to('wrench'), when: equals('cargo-seal', 'double-lip')},
+          {tool: to('detector'), note: {en: 'on each person'}, when: equals('backstop', 'fitted')},
+        ],
+        parts: [
+          {part: to('grease'), quantity: 7, unit: 'kg', when: equals('cargo-seal', 'double-lip')},
+          {part: to('ring'), quantity: 1, unit: 'piece', when: equals('cargo-seal', 'single-lip')},
+          {part: to('ring'), quantity: 2, unit: 'pieces'},
+        ],
+      }),
+    ])
+    expect(page.tools.map(({id, note}) => `${id} | ${note}`)).toEqual([
+      'detector | only if backstop of the shaft is fitted; on each person',
+    ])
+    expect(page.parts.map(({id, quantity}) => `${id} | ${quantity}`)).toEqual(['ring | 3 pieces'])
+  })
+
   test('never adds two units of one part', () => {
     const page = jobOf([
       procedure('wear', nothing, {parts: [{part: to('grease'), quantity: 0.1, unit: 'kg'}]}),

@@ -103,6 +103,16 @@ describe('tools and parts pages', () => {
   })
 })
 
+test('a tool of a variant is linked on the first pump that has it, and left out where none has', () => {
+  const tools = (value: string) => [{tool: to('micrometer'), when: equals('cargo-seal', value)}]
+  const listed = (value: string) =>
+    toolsPage(desksOf([procedure('wear', [section('one', [step('a')])], {tools: tools(value)})])).tools.map(
+      ({usedIn}) => words(usedIn),
+    )
+  expect(listed('single-lip')).toEqual([['Procedure wear -> p/4s/wear.html#']])
+  expect(listed('no-lip')).toEqual([])
+})
+
 describe('values of a pump', () => {
   const list = [
     procedure(

@@ -1,4 +1,7 @@
 import {describe, expect, test} from 'vitest'
+import {decideCondition} from '../../src/conditions/decide-condition.ts'
+import {factsOfPosition} from '../../src/conditions/facts-of-position.ts'
+import type {WrittenCondition} from '../../src/handbook-model/condition.ts'
 import type {Procedure, StepPart} from '../../src/handbook-model/procedure.ts'
 import {demonstration, stepsOf, wordsOf} from './demonstration.ts'
 
@@ -98,18 +101,29 @@ describe('what is aboard of vessel one', () => {
   const vessel = content.vessels.get('vessel-a')
   const tools = new Set(vessel?.toolsAboard.map((one) => one.tool.id))
   const spares = new Map(vessel?.sparesAboard.map((one) => [one.part.id, one.quantity] as const))
+  /** Whether a line of tools or parts counts on some pump of this vessel. */
+  const needed = ({when}: {readonly when?: WrittenCondition}): boolean =>
+    !when ||
+    (vessel?.positions ?? []).some((position) => {
+      const fitted = content.designs.get(position.design.id)
+      if (!vessel || !fitted) return true
+      const facts = factsOfPosition(vessel, fitted, position, content.office.facts)
+      return decideCondition(when.condition, facts) !== 'false'
+    })
   /** Fetched for a job that needs them, as its page says: rings of this design are screwed, and the bolts are for damage alone. */
   const ashore = ['ring-screws-puller', 'lip-holder-bolts']
 
   test.each([...content.procedures.values()].map((procedure) => ({id: procedure.id, procedure})))(
     'holds the tools and parts of $id, in its quantities',
     ({procedure}) => {
+      const listed = procedure.tools.filter(needed)
+      const parts = procedure.parts.filter(needed)
       const missing = [
-        ...procedure.tools.map((one) => one.tool.id).filter((id) => !tools.has(id) && !ashore.includes(id)),
-        ...procedure.parts.map((one) => one.part.id).filter((id) => !spares.has(id) && !ashore.includes(id)),
+        ...listed.map((one) => one.tool.id).filter((id) => !tools.has(id) && !ashore.includes(id)),
+        ...parts.map((one) => one.part.id).filter((id) => !spares.has(id) && !ashore.includes(id)),
       ]
       expect(missing).toEqual([])
-      const short = procedure.parts.filter(
+      const short = parts.filter(
         (one) =>
           /^(?:pieces?|set)$/u.test(one.unit) &&
           one.quantity > (spares.get(one.part.id) ?? Number.POSITIVE_INFINITY),

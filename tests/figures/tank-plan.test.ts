@@ -41,6 +41,24 @@ describe('the large plan', () => {
     expect(svg.replace(/<[^>]*>/gu, '')).toBe('4P4SSLOPS')
   })
 
+  test('presses a word into a tank that is narrower, and no other', () => {
+    const narrow = [
+      {id: 'slop-p', tag: 'SLOP P', left: 94, right: 98.4, top: 50, bottom: 100},
+      {id: '9s', tag: '9S', left: 80, right: 84.4, top: 0, bottom: 50},
+    ]
+    const drawn = tankPlan({tanks: narrow, name: 'plan', small: false}).svg
+    const words = [...drawn.matchAll(/<tspan ([^>]*)>([^<]*)</gu)].map(([, how = '', word]) => [
+      word,
+      /textLength="([\d.]+)" lengthAdjust="spacingAndGlyphs"/u.exec(how)?.[1],
+    ])
+    expect(words).toEqual([
+      ['SLOP', '36'],
+      ['P', undefined],
+      ['9S', undefined],
+    ])
+    expect(svg).not.toContain('textLength')
+  })
+
   test('marks no tank when none is asked for', () => {
     expect(svg).not.toContain('plan-marked')
     expect(svg).not.toContain('url(#')

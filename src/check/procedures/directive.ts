@@ -46,7 +46,7 @@ const attributes = {
     'entry-limits': [],
     'hold-point': ['*id', '*title', 'signed-by', 'second-by', 'when'],
   },
-  containerDirective: {'one-of': ['*id']},
+  containerDirective: {'one-of': ['*id'], only: ['*when']},
 } as const satisfies Record<Directive['type'], Record<string, readonly string[]>>
 
 /** A place for any node of the tree. */

@@ -10,7 +10,7 @@ import {
   wholeNumber,
 } from '../shapes/placed-shape.ts'
 
-/** Front matter of a procedure. */
+/** Front matter of a procedure; each `when` is still a text with its place. */
 export const frontMatterShape = fields({
   id: identifier,
   activity: oneOf([
@@ -34,9 +34,15 @@ export const frontMatterShape = fields({
   'clear-height': localised,
   weather: localised,
   permits: list(localised),
-  tools: list(fields({tool: reference, note: localised.optional()})),
+  tools: list(fields({tool: reference, note: localised.optional(), when: reference.optional()})),
   parts: list(
-    fields({part: reference, quantity: plainNumber(0.01, 1000), unit: text, note: localised.optional()}),
+    fields({
+      part: reference,
+      quantity: plainNumber(0.01, 1000),
+      unit: text,
+      note: localised.optional(),
+      when: reference.optional(),
+    }),
   ),
   records: list(localised),
   'retired-ids': list(text).optional(),

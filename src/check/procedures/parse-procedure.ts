@@ -1,3 +1,5 @@
+import type {WrittenCondition} from '../../handbook-model/condition.ts'
+import type {Reference} from '../../handbook-model/datum.ts'
 import type {Procedure} from '../../handbook-model/procedure.ts'
 import type {MarkdownSource} from '../../handbook-model/sources.ts'
 import {addMessage, type ContentFiles} from '../../messages/add-message.ts'
@@ -32,17 +34,28 @@ export function parseProcedure(
       {note: 'Make the id and the name of the file equal'},
     )
   }
-  const {retiredIds = [], when, ...rest} = front
+  const {retiredIds = [], when, tools, parts, ...rest} = front
   const condition = when && parseCondition(when.id, when.place, files)
   const procedure: Procedure = {
     ...rest,
     ...body,
     ...(condition ? {when: condition} : {}),
+    tools: tools.map((line) => conditional(line, files)),
+    parts: parts.map((line) => conditional(line, files)),
     retiredIds,
     place: {path, line: 1, column: 1},
   }
   checkOwnIds(procedure, files)
   return procedure
+}
+
+/** A line of tools or parts with its condition parsed. */
+function conditional<T extends {readonly when?: Reference | undefined}>(
+  {when, ...line}: T,
+  files: ContentFiles,
+): Omit<T, 'when'> & {readonly when?: WrittenCondition} {
+  const condition = when && parseCondition(when.id, when.place, files)
+  return {...line, ...(condition ? {when: condition} : {})}
 }
 
 function checkOwnIds(procedure: Procedure, files: ContentFiles): void {

@@ -18,6 +18,7 @@ import {
   wordsOf,
 } from './directive.ts'
 import {inlineText, instructionOf} from './inline-text.ts'
+import {partsUnder} from './parts-under.ts'
 import {refuseBox} from './refuse-box.ts'
 import {printedWords} from './typed-number.ts'
 
@@ -29,7 +30,12 @@ export function parseStepParts(
   return nodes.flatMap((node): readonly StepPart[] => {
     if (node.type === 'paragraph')
       return [{kind: 'note', text: inlineText(node.children, desk), place: placeOfNode(node, desk)}]
-    if (isDirective(node)) return isSoundDirective(node, desk) ? partOf(node, desk) : []
+    if (isDirective(node)) {
+      if (!isSoundDirective(node, desk)) return []
+      return node.type === 'containerDirective' && node.name === 'only'
+        ? partsUnder(conditionOf(node, desk), parseStepParts(node.children, desk), desk)
+        : partOf(node, desk)
+    }
     return stranger(node, 'inside a step, expected a note or a directive', desk)
   })
 }

@@ -199,14 +199,13 @@ function factsAsked(condition: Condition): readonly string[] {
 }
 
 function conditionsOf(procedure: Procedure): readonly WrittenCondition[] {
-  return [
-    ...(procedure.when ? [procedure.when] : []),
-    ...procedure.sections.flatMap((section) => [
-      ...(section.when ? [section.when] : []),
-      ...section.cautions.flatMap((use) => (use.when ? [use.when] : [])),
-      ...section.items.flatMap(conditionsOfItem),
-    ]),
-  ]
+  const lines = [...procedure.tools, ...procedure.parts].flatMap(({when}) => (when ? [when] : []))
+  const inSections = procedure.sections.flatMap((section) => [
+    ...(section.when ? [section.when] : []),
+    ...section.cautions.flatMap((use) => (use.when ? [use.when] : [])),
+    ...section.items.flatMap(conditionsOfItem),
+  ])
+  return [...(procedure.when ? [procedure.when] : []), ...lines, ...inSections]
 }
 
 function conditionsOfItem(item: SectionItem): readonly WrittenCondition[] {
@@ -215,12 +214,9 @@ function conditionsOfItem(item: SectionItem): readonly WrittenCondition[] {
   return [
     ...own,
     ...item.cautions.flatMap((use) => (use.when ? [use.when] : [])),
-    ...item.parts.flatMap((part) =>
-      'when' in part && part.when
-        ? [part.when]
-        : part.kind === 'alternatives'
-          ? part.items.flatMap((one) => (one.when ? [one.when] : []))
-          : [],
-    ),
+    ...item.parts.flatMap((part) => [
+      ...('when' in part && part.when ? [part.when] : []),
+      ...(part.kind === 'alternatives' ? part.items.flatMap((one) => (one.when ? [one.when] : [])) : []),
+    ]),
   ]
 }

@@ -103,6 +103,38 @@ describe('what a step carries', () => {
     ])
   })
 
+  test('what stands under `only` keeps its order and carries the condition, with its own where it has one', () => {
+    const {parts, lines} = partsOf(
+      below(
+        'Always.',
+        '',
+        '::::only{when="a = b"}',
+        'One.',
+        '',
+        '::value{ref=x when="c = d"}',
+        '',
+        ':::one-of{#which}',
+        '- :choice{#good} Good.',
+        '- :choice{#bad} Bad.',
+        ':::',
+        '',
+        '::tally{#caps what=caps}',
+        '::::',
+      ),
+    )
+    expect(lines).toEqual([])
+    expect(parts.map((part) => [part.kind, 'when' in part ? part.when?.text : undefined])).toEqual([
+      ['note', undefined],
+      ['note', 'a = b'],
+      ['value', '(a = b) and (c = d)'],
+      ['alternatives', 'a = b'],
+      ['tally', 'a = b'],
+    ])
+    expect(parts[2]).toMatchObject({
+      when: {condition: {kind: 'and', operands: [{value: 'b'}, {value: 'd'}]}},
+    })
+  })
+
   test('notes and directives keep their order', () => {
     const {parts} = partsOf(below('One.', '', '::value{ref=a}', '', 'Two.'))
     expect(parts.map((part) => part.kind)).toEqual(['note', 'value', 'note'])
@@ -134,6 +166,18 @@ describe('a fault below a step is told at its own place', () => {
       below('::hold-point{#seen title=Seen signed-by=a second-by=b}'),
       '::hold-point{#seen',
       'Unexpected `hold-point` inside a step, expected it between steps or under a heading no-misplaced-directive',
+    ],
+    [
+      'an isolation under a condition of its own',
+      below(':::only{when="a = b"}', '::isolate{role=heating}', ':::'),
+      '::isolate',
+      'Unexpected `isolate` inside `only`, expected it outside no-misplaced-directive',
+    ],
+    [
+      'words under no condition',
+      below(':::only', 'Look.', ':::'),
+      ':::only',
+      'Unexpected `only` without `when=…`, expected it in the braces no-missing-key',
     ],
     [
       'repeats counted in words',

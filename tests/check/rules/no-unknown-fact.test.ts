@@ -82,6 +82,17 @@ describe('a condition asks for declared facts and values alone', () => {
     ['a section', procedureText(`## Work\n\n::section{#work when="x = y"}\n\n${nameplate}`)],
     ['a caution of a section', workText('::caution{ref=a section when="x = y"}')],
     ['a caution of a step', workText('::caution{ref=a when="x = y"}\n\n1. :step{#look} Look.')],
+    ['a tool', workText('1. :step{#look} Look.', {front: {tools: '[{tool: wrench, when: x = y}]'}})],
+    [
+      'a part',
+      workText('1. :step{#look} Look.', {
+        front: {parts: '[{part: ring, quantity: 1, unit: piece, when: x = y}]'},
+      }),
+    ],
+    [
+      'what stands under it alone',
+      workText('1. :step{#look} Look.\n\n   :::only{when="x = y"}\n   Good.\n   :::'),
+    ],
     ['a hold point', workText('::hold-point{#seen title=Seen signed-by=a second-by=b when="x = y"}')],
     ['a plate', workText('1. :step{#look} Look.\n\n   ::value{ref=a when="x = y"}')],
     [
