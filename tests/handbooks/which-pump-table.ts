@@ -51,7 +51,17 @@ export const pumps: readonly PumpRow[] = [
 
 /** Procedures that some pumps alone have, by what the pump has. */
 export const proceduresOf = {
-  motor: {newer: [], older: []},
+  motor: {
+    newer: [
+      'control-valve',
+      'control-valve-setting',
+      'motor-exchange',
+      'purge-line',
+      'stack',
+      'stack-closing',
+    ],
+    older: [],
+  },
   backstop: {fitted: [], none: []},
   lips: {double: [], single: []},
   rings: {screwed: [], pressed: []},
@@ -184,27 +194,32 @@ export const figures: readonly (readonly [id: string, newer: string, older: stri
 /** Words of one design that a page of the other never holds. */
 export const ownWords = {
   newer: ['through the flushing bore', 'M16 x 60', '186 kg', 'outside diameter 386 mm', 'bore 92 mm'],
-  older: ['PIPE DRAIN', 'vane 6', 'M12 x 50', '118 kg', 'of the small pump'],
+  older: ['PIPE DRAIN', 'vane 6', 'tungsten carbide on carbon', '118 kg', 'of the small pump'],
 } as const
 
 /** Procedures of every pump that hangs in a tank. */
 export const procedures: readonly string[] = [
   'cargo-seal',
+  'discharge-valve',
   'dismantling',
   'idle-rotation',
   'isolation',
   'job-preparation',
+  'lay-up',
   'oil-draining',
   'oil-filling',
   'oil-flushing',
   'oil-sampling',
   'oil-seal',
+  'oil-side-test',
   'pump-unit-removal',
   'purge-result',
   'purging',
   'reassembly',
+  'residue-collection',
   'restoration',
   'sleeve',
+  'stripping-check',
   'tank-entry',
   'test-run',
   'tightness-test',
