@@ -15,6 +15,7 @@ import {unique} from './made-from.ts'
 import {
   cautionLink,
   cautionsPath,
+  designPageOf,
   elementId,
   partsPath,
   sourceLink,
@@ -195,16 +196,28 @@ export function wordsPage(desks: readonly PumpDesk[]): WordsPage {
   }
 }
 
-/** Each value that stands on a source, linked on the first pump where it does. */
+/** Up to so many values of a source are linked one by one; of more, the pages that explain them. */
+const mostLinked = 40
+
+/** The values that stand on a source, each by the first pump that has it; where they are many, the pages that explain them with their count. */
 function valuesOn(source: string, desks: readonly PumpDesk[]): readonly PageLink[] {
   const links = new Map<string, PageLink>()
+  const pages = new Map<string, {readonly title: string; readonly count: number}>()
   for (const desk of desks) {
     for (const value of desk.values.values()) {
       if (links.has(value.id) || !value.sources.some((use) => use.source === source)) continue
-      links.set(value.id, valueLink(value, value.title, desk))
+      const link = valueLink(value, value.title, desk)
+      links.set(value.id, link)
+      pages.set(link.path, {
+        title: value.ofDesign
+          ? wordsEn.designPages[designPageOf(value.id)](desk.design.title.en)
+          : wordsEn.titles.positionValues(desk.position.tag),
+        count: (pages.get(link.path)?.count ?? 0) + 1,
+      })
     }
   }
-  return [...links.values()]
+  if (links.size <= mostLinked) return [...links.values()]
+  return [...pages].map(([path, {title, count}]) => ({text: wordsEn.valuesOnPage(title, count), path}))
 }
 
 function sourceOf(id: string, content: Content): Source {

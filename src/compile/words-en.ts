@@ -127,7 +127,10 @@ export const wordsEn = {
   atSection: (procedure: string, section: string): string =>
     `${procedure} · section ${section.toLowerCase()}`,
   atHold: (procedure: string, hold: string): string => `${procedure} · hold point ${hold.toLowerCase()}`,
-  onPumps: (place: string, pumps: number, all: number): string => `${place} (${pumps} of ${all} pumps)`,
+  valuesOnPage: (page: string, count: number): string =>
+    `${page}: ${count} ${count === 1 ? 'value' : 'values'}`,
+  onPumps: (place: string, pumps: number, all: number): string =>
+    pumps === all ? place : `${place} (${pumps} of ${all} pumps)`,
   urgent: {
     from: (day: string): string => `valid from ${day}`,
     to: (day: string): string => `valid to ${day}`,

@@ -57,6 +57,7 @@ const concerned = [
   'vessel-s/1p',
   'vessel-s/1p/job-ring-service',
   page,
+  'vessel-s/design-s/passes',
   'vessel-s/design-s/torques',
   'vessel-s/start',
   'vessel-s/values',

@@ -74,6 +74,7 @@ describe('an urgent revision of some pumps of a design', () => {
     of(({models}) =>
       expect(carrying(models)).toEqual([
         'designs/design-s/torques.html',
+        'designs/design-s/passes.html',
         'p/1p/index.html',
         'p/1p/ring-check.html',
         'p/1p/job-ring-service.html',

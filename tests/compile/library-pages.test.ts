@@ -59,8 +59,8 @@ describe('the cautions page', () => {
   test('names every section and step that uses it by number, with the count of pumps, linked on the first of them', () => {
     expect(page.cautions.map((one) => words(one.usedIn))).toEqual([
       [
-        'Procedure wear · section part enter (2 of 2 pumps) -> p/4p/wear.html#wear--enter',
-        'Procedure test · step 1 (2 of 2 pumps) -> p/4p/test.html#test--press',
+        'Procedure wear · section part enter -> p/4p/wear.html#wear--enter',
+        'Procedure test · step 1 -> p/4p/test.html#test--press',
       ],
       [
         'Procedure wear · step 3 (1 of 2 pumps) -> p/4p/wear.html#wear--double',
@@ -256,6 +256,21 @@ describe('the sources page', () => {
     const old = sourcesPage(desksOf(list, [measured])).sources.find((one) => one.id === 'source--old')
     expect(words(old?.usedIn ?? [])).toEqual([
       'value cofferdam.stack-length -> p/4s/values.html#value--cofferdam--stack-length',
+    ])
+  })
+
+  test('counts them by the page that explains them where they are more than forty', () => {
+    const usedIn = (count: number): readonly string[] => {
+      const many = Array.from({length: count}, (_, index) =>
+        knownValue(`setting.s${index}`, '1', 'm', {ofDesign: index > 0, sources: [{source: 'old'}]}),
+      )
+      const page = sourcesPage(desksOf(list, many)).sources.find((one) => one.id === 'source--old')
+      return words(page?.usedIn ?? [])
+    }
+    expect(usedIn(40)).toHaveLength(40)
+    expect(usedIn(41)).toEqual([
+      'Values of pump 4S: 1 value -> p/4s/values.html#',
+      'Settings of Design A: 40 values -> designs/design-a/settings.html#',
     ])
   })
 
