@@ -15,6 +15,7 @@ import {type Pump, pumpsOf} from './pump.ts'
 import {knownValueIds} from './rules/known-value-ids.ts'
 import {noAbsentReference} from './rules/no-absent-reference.ts'
 import {noFileReference} from './rules/no-file-reference.ts'
+import {noIdleDifference} from './rules/no-idle-difference.ts'
 import {noIncompleteCaution} from './rules/no-incomplete-caution.ts'
 import {noLongProcedure} from './rules/no-long-procedure.ts'
 import {noMasslessLift} from './rules/no-massless-lift.ts'
@@ -162,6 +163,8 @@ function checkVessels(
       noMissingIsolationPoint(procedure, positionsServed(procedure, vessel, pumps), files)
   }
   for (const {position, design} of pumps) noUnfitDesign(position, design, files)
+  if (['office.yaml', 'designs/', 'vessels/', 'jobs/'].every((path) => isWhole(path, data.faulty)))
+    noIdleDifference(pumps, [...data.jobs.values()], files)
   for (const job of data.jobs.values()) noOpenService(job, pumps, facts, files)
   for (const procedure of procedures.values()) {
     noOpenService(procedure, pumps, facts, files)

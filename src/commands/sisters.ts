@@ -28,6 +28,10 @@ export interface SistersRow {
     readonly on: string
     /** Files with the lines in them: `vessels/vessel-a/vessel.yaml:117, 134`. */
     readonly at: string
+    /** Written reasons, each with the pumps that it is for. */
+    readonly reasons: readonly {readonly reason: string; readonly on: string}[]
+    /** Pumps that differ from the usual without a written reason, in words; blank where there are none. */
+    readonly unexplained: string
   }[]
 }
 
@@ -46,7 +50,7 @@ export function sistersReport(content: Content, vessels: readonly string[]): rea
     title: content.designs.get(group.design)?.title.en ?? group.design,
     vessels: [...new Set(group.pumps.map(({vessel}) => vessel.id))],
     pumps: group.pumps.length,
-    compared: group.compared,
+    compared: group.items.length,
     stackLengths: stackLengths(group),
     differences: group.differences.map(({item, sides}) => ({
       item,
@@ -56,6 +60,7 @@ export function sistersReport(content: Content, vessels: readonly string[]): rea
         pumps: holders.length,
         on: pumpsOn(holders),
         at: linesOf(holders),
+        ...reasonsOf(item, {usual, holders}, sides),
       })),
     })),
   }))
@@ -114,9 +119,11 @@ function sistersText({
     `  ${differences.length} of ${compared} things differ`,
     ...differences.flatMap(({item, sides}) => [
       `  ${item}`,
-      ...sides.flatMap(({text, usual, on, at, pumps: count}) => [
+      ...sides.flatMap(({text, usual, on, at, pumps: count, reasons, unexplained}) => [
         `    ${usual ? 'usual  ' : 'differs'} ${text} (${count}: ${on})`,
         `            ${at}`,
+        ...reasons.map((one) => `            because: ${one.reason} (${one.on})`),
+        ...(unexplained === '' ? [] : [`            unexplained: ${unexplained}`]),
       ]),
     ]),
     '',
@@ -144,6 +151,35 @@ function pumpsOn(holders: readonly {readonly pump: SisterPumps['pumps'][number]}
   for (const {pump} of holders)
     ships.set(pump.vessel.id, [...(ships.get(pump.vessel.id) ?? []), pump.position.tag])
   return [...ships].map(([ship, tags]) => `${ship}: ${tags.join(', ')}`).join('; ')
+}
+
+/** Reasons of one side; where none is usual, a side whose every pump has a reason explains the others. */
+function reasonsOf(
+  item: string,
+  {usual, holders}: Pick<SisterSide, 'usual' | 'holders'>,
+  sides: readonly SisterSide[],
+): Pick<SistersRow['sides'][number], 'reasons' | 'unexplained'> {
+  const by = new Map<string, Holder[]>()
+  for (const holder of holders) {
+    const reason = reasonOf(item, holder)
+    if (reason !== undefined) by.set(reason, [...(by.get(reason) ?? []), holder])
+  }
+  const told = sides.some(
+    (other) => other.holders !== holders && other.holders.every((one) => reasonOf(item, one) !== undefined),
+  )
+  const settled = usual || (told && !sides.some((other) => other.usual))
+  return {
+    reasons: [...by].map(([reason, own]) => ({reason, on: pumpsOn(own)})),
+    unexplained: settled ? '' : pumpsOn(holders.filter((one) => reasonOf(item, one) === undefined)),
+  }
+}
+
+type Holder = SisterSide['holders'][number]
+
+/** What pump or ship writes about the difference, the pump first. */
+function reasonOf(item: string, {pump}: Holder): string | undefined {
+  const written = [...(pump.position.differences ?? []), ...(pump.vessel.differences ?? [])]
+  return written.find((one) => one.item.id === item)?.reason.en
 }
 
 /** Lines file by file, each once. */

@@ -65,6 +65,13 @@ export const ruleReasons: Readonly<Record<RuleId, RuleReason>> = {
     rejected: '`content/notes.docx`',
     mend: 'move it out of the content',
   },
+  'no-idle-difference': {
+    why: 'A written reason why a pump differs from its sisters would hide the next difference when it stands beside something that is the same.',
+    accepted:
+      '`differences: [{item: fact.backstop, reason: exchanged at a docking}]` on a pump whose sisters have another backstop',
+    rejected: 'the same on a pump whose sisters have the same',
+    mend: 'take it out; `sheetanchor sisters` lists what differs',
+  },
   'no-broken-stack': {
     why: 'The length of the stack goes into volumes, pressures and times: its sections, numbered from deck, make it to the millimetre for each.',
     accepted: 'three sections of 2.000 m, 2.000 m and 1.400 m in a stack of 5.4 m',

@@ -31,6 +31,7 @@ export const severities = {
   'no-impossible-value': 'stops-the-build',
   'no-implausible-value': 'warns',
   'no-contradicting-clearance': 'warns',
+  'no-idle-difference': 'warns',
   'no-broken-stack': 'stops-the-build',
   'no-damaged-ledger': 'stops-the-build',
   // approvals and issues

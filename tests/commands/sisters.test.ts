@@ -117,6 +117,43 @@ describe('sister pumps on two ships', () => {
       ])
     }))
 
+  test('are explained by pump or ship, and unexplained where neither writes a reason', () =>
+    withSister(async (content) => {
+      const said = async (): Promise<unknown> =>
+        (await compared(content)).map(({differences}) =>
+          differences[0]?.sides.map(({reasons, unexplained}) => [reasons, unexplained]),
+        )
+      content.replace(sister, 'backstop: fitted', 'backstop: none')
+      expect(await said()).toEqual([
+        [
+          [[], 'vessel-s: 1P'],
+          [[], 'vessel-t: 2S'],
+        ],
+      ])
+      content.write(
+        sister,
+        `${content.read(sister)}differences: [{item: fact.backstop, reason: exchanged at a docking}]\n`,
+      )
+      const explained = [{reason: 'exchanged at a docking', on: 'vessel-t: 2S'}]
+      expect(await said()).toEqual([
+        [
+          [[], ''],
+          [explained, ''],
+        ],
+      ])
+      content.replace(
+        sister,
+        'facts: {backstop: none}',
+        'facts: {backstop: none}\n    differences: [{item: fact.backstop, reason: motor of another size}]',
+      )
+      expect(await said()).toEqual([
+        [
+          [[], ''],
+          [[{reason: 'motor of another size', on: 'vessel-t: 2S'}], ''],
+        ],
+      ])
+    }))
+
   test('are those of the named ships alone', () =>
     withSister(async (content) => {
       content.replace(sister, 'backstop: fitted', 'backstop: none')
@@ -140,7 +177,7 @@ test('what most pumps of the demonstration have is usual, and who differs is nam
     expect(coated.length).toBeGreaterThan(1)
     expect(outcome.out).toMatch(/\n {2}fact\.tank-surface\n {4}usual {3}bare-stainless \(18: vessel-a: /u)
     expect(outcome.out).toContain(
-      `    differs coated (2: vessel-a: SLOP P, SLOP S)\n            ${path}:${coated.join(', ')}\n`,
+      `    differs coated (2: vessel-a: SLOP P, SLOP S)\n            ${path}:${coated.join(', ')}\n            unexplained: vessel-a: SLOP P, SLOP S\n`,
     )
   })
 })

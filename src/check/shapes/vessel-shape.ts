@@ -39,6 +39,8 @@ const tank = fields({
   pressureValveSetting: pressureValve,
 }))
 
+const differences = list(fields({item: reference, reason: localised}))
+
 const position = fields({
   id: identifier,
   tag: text,
@@ -54,6 +56,7 @@ const position = fields({
   components,
   facts: factValues,
   isolation: isolationShape.optional(),
+  differences: differences.optional(),
 })
 
 const hydraulics = fields({
@@ -121,6 +124,7 @@ export const vesselShape: z.ZodType<Vessel> = fields({
   'isolation-pattern': isolationShape.optional(),
   'tools-aboard': list(toolAboard),
   'spares-aboard': list(spareAboard),
+  differences: differences.optional(),
 }).transform(({isolationPattern, positions, ...rest}) => ({
   ...rest,
   positions: positions.map(({isolation, stackSections: sections, ...one}) => ({

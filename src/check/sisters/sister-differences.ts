@@ -7,8 +7,8 @@ import {notListed, type SisterItem, sisterItems} from './sister-items.ts'
 export interface SisterPumps {
   readonly design: string
   readonly pumps: readonly Pump[]
-  /** How many things were held against each other. */
-  readonly compared: number
+  /** Every thing that was held against each other. */
+  readonly items: readonly string[]
   readonly differences: readonly SisterDifference[]
 }
 
@@ -38,7 +38,7 @@ export function sisterDifferences(pumps: readonly Pump[], jobs: readonly Job[]):
     return {
       design,
       pumps: sisters,
-      compared: keys.size,
+      items: [...new Set([...keys.values()].map(({id}) => id))],
       differences: [...keys].flatMap(([key, {id, group}]) => {
         const sides = sidesOf(stated, key, group === '')
         return sides.length > 1 ? [{item: id, sides}] : []
