@@ -1,5 +1,10 @@
+import {readFileSync} from 'node:fs'
+import {join} from 'node:path'
 import {describe, expect, test} from 'vitest'
-import {runSisters, type SistersReport} from '../../src/commands/sisters.ts'
+import {runSisters} from '../../src/commands/sisters.ts'
+import type {SistersReport} from '../../src/commands/sisters-report.ts'
+import {validatorFaults} from '../offline/page-faults.ts'
+import {templates} from '../render/templates-on-disk.ts'
 import {type ChangedContent, smallContent, withChangedContent} from './changed-content.ts'
 import {optionsOf} from './issues-for-tests.ts'
 
@@ -34,7 +39,7 @@ async function compared(
   content: ChangedContent,
   vessels: readonly string[] = [],
 ): Promise<readonly SistersReport[]> {
-  const outcome = await runSisters(optionsOf(content, {vessels, json: true}))
+  const outcome = await runSisters(optionsOf(content, {vessels, json: true}), async () => templates)
   const {designs}: {designs: readonly SistersReport[]} = JSON.parse(outcome.out)
   return designs
 }
@@ -103,9 +108,10 @@ describe('sister pumps on two ships', () => {
       )
       const [group] = await compared(content)
       expect(group?.differences.map(({item, sides}) => [item, sides.map(({text}) => text)])).toEqual([
-        ['supply.ventilator-flow', ['NOT KNOWN: no plate', '6000 m³/h']],
+        ['supply.ventilator-flow', ['NOT KNOWN', '6000 m³/h']],
         ['spare.hub-plates', ['8 aboard', 'not listed']],
       ])
+      expect(group?.differences[0]?.sides[0]?.reasons).toEqual([{reason: 'no plate', on: 'vessel-s: 1P'}])
     }))
 
   test('show a job that is for one of them alone', () =>
@@ -158,7 +164,7 @@ describe('sister pumps on two ships', () => {
     withSister(async (content) => {
       content.replace(sister, 'backstop: fitted', 'backstop: none')
       expect((await compared(content, ['vessel-s']))[0]).toMatchObject({pumps: 1, differences: []})
-      const wrong = await runSisters(optionsOf(content, {vessels: ['vessel-u']}))
+      const wrong = await runSisters(optionsOf(content, {vessels: ['vessel-u']}), async () => templates)
       expect(wrong).toMatchObject({
         exitStatus: 2,
         err: 'Unexpected vessel `vessel-u`, expected `vessel-s` or another of vessel-s, vessel-t\n',
@@ -168,7 +174,7 @@ describe('sister pumps on two ships', () => {
 
 test('what most pumps of the demonstration have is usual, and who differs is named with the lines', async () => {
   await withChangedContent(async (content) => {
-    const outcome = await runSisters(optionsOf(content, {vessels: ['vessel-a']}))
+    const outcome = await runSisters(optionsOf(content, {vessels: ['vessel-a']}), async () => templates)
     expect(outcome.exitStatus).toBe(0)
     const path = 'vessels/vessel-a/vessel.yaml'
     const coated = [...content.read(path).matchAll(/tank-surface: coated/gu)].map(
@@ -177,15 +183,46 @@ test('what most pumps of the demonstration have is usual, and who differs is nam
     expect(coated.length).toBeGreaterThan(1)
     expect(outcome.out).toMatch(/\n {2}fact\.tank-surface\n {4}usual {3}bare-stainless \(18: vessel-a: /u)
     expect(outcome.out).toContain(
-      `    differs coated (2: vessel-a: SLOP P, SLOP S)\n            ${path}:${coated.join(', ')}\n            unexplained: vessel-a: SLOP P, SLOP S\n`,
+      `    differs coated (2: vessel-a: SLOP P, SLOP S)\n            ${path}:${coated.join(', ')}\n            because: The slop tanks are coated by their specification. (vessel-a: SLOP P, SLOP S)\n`,
     )
+    expect(outcome.out).toMatch(
+      /none \(2: vessel-a: 1P, 1S\)\n.*\n {12}because: The fixed washing machine .* \(vessel-a: 1P, 1S\)\n/u,
+    )
+    expect(outcome.out).toMatch(/yes \(4: .*\)\n.*\n {12}unexplained: vessel-a: 4P, 4S, SLOP P, SLOP S\n/u)
   })
 })
+
+test('one page names each side in words, with pumps, lines and reasons, and needs nothing else', () =>
+  withSister(async (content) => {
+    content.replace(sister, 'bottle-pressure: 150 bar(g)', 'bottle-pressure: 200 bar(g)')
+    content.write(
+      sister,
+      `${content.read(sister)}differences: [{item: supply.bottle-pressure, reason: "bottles < of 2021"}]\n`,
+    )
+    await compared(content)
+    const page = readFileSync(join(content.folder, '.site', 'sisters.html'), 'utf8')
+    for (const words of [
+      'supply.bottle-pressure<small>pressure of a full gas bottle</small>',
+      '<td class="stated">150 bar(g)</td><td>1 pump<small>vessel-s: 1P</small>',
+      '<td class="stated">200 bar(g)</td><td>1 pump<small>vessel-t: 2S</small>',
+      '<p>bottles &lt; of 2021<small>vessel-t: 2S</small></p>',
+      lineOf(content, ship, 'bottle-pressure'),
+      '9.2 m (vessel-s: 1P); 10.4 m (vessel-t: 2S)',
+    ])
+      expect(page).toContain(words)
+    expect(page).not.toMatch(/<script|src=|href=|unexplained<small/u)
+    expect(await validatorFaults(page)).toEqual([])
+    content.replace(sister, /differences: .*\n/u, 'differences: []\n')
+    await compared(content)
+    expect(readFileSync(join(content.folder, '.site', 'sisters.html'), 'utf8')).toContain(
+      '<p class="lacks">unexplained<small>vessel-t: 2S</small></p>',
+    )
+  }))
 
 test('content with an error is not compared', () =>
   withChangedContent(async (content) => {
     content.replace(ship, 'role: main', 'role: mian')
-    const outcome = await runSisters(optionsOf(content))
+    const outcome = await runSisters(optionsOf(content), async () => templates)
     expect(outcome.exitStatus).toBe(1)
     expect(outcome.out).toMatch(/^Nothing to hold against each other: 1 errors/u)
   }, smallContent))

@@ -23,7 +23,14 @@ export interface SisterSide {
   readonly text: string
   /** True where more pumps say so than say anything else. */
   readonly usual: boolean
-  readonly holders: readonly {readonly pump: Pump; readonly place: Place}[]
+  readonly holders: readonly SisterHolder[]
+}
+
+/** A pump that says so, where, and why where the thing itself says why. */
+export interface SisterHolder {
+  readonly pump: Pump
+  readonly place: Place
+  readonly reason?: string
 }
 
 /** Holds the pumps of each design against each other, whatever ship they are on. */
@@ -57,13 +64,17 @@ function sidesOf(
   key: string,
   absentCounts: boolean,
 ): readonly SisterSide[] {
-  const sides = new Map<string, {text: string; holders: {pump: Pump; place: Place}[]}>()
+  const sides = new Map<string, {text: string; holders: SisterHolder[]}>()
   for (const {pump, items} of stated) {
     const item = items.find((one) => keyOf(one) === key)
     if (!item && !absentCounts) continue
     const same = item?.same ?? notListed
     const side = sides.get(same) ?? {text: item?.text ?? notListed, holders: []}
-    side.holders.push({pump, place: item?.place ?? placeOfAbsence(key, pump)})
+    side.holders.push({
+      pump,
+      place: item?.place ?? placeOfAbsence(key, pump),
+      ...(item?.reason === undefined ? {} : {reason: item.reason}),
+    })
     sides.set(same, side)
   }
   const ordered = [...sides.values()].sort((a, b) => b.holders.length - a.holders.length)

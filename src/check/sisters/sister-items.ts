@@ -16,6 +16,8 @@ export interface SisterItem {
   readonly same: string
   /** Only pumps of the same group are held against each other. */
   readonly group: string
+  /** Why it is so, where the thing itself says: why nobody knows it, why there is no point. */
+  readonly reason?: string
   readonly place: Place
 }
 
@@ -73,8 +75,7 @@ function plain(id: string, text: string, place: Place): SisterItem {
 /** A quantity; one that nobody knows says so and why. */
 function measured(id: string, datum: Datum<QuantityKind>): SisterItem {
   const {place} = datum
-  if (datum.kind === 'not-known')
-    return {id, text: `NOT KNOWN: ${datum.reason}`, same: 'NOT KNOWN', group: '', place}
+  if (datum.kind === 'not-known') return {...plain(id, 'NOT KNOWN', place), reason: datum.reason}
   const {kind, si} = datum.quantity
   return {
     id,
@@ -86,10 +87,8 @@ function measured(id: string, datum: Datum<QuantityKind>): SisterItem {
 }
 
 function factItem(kind: string, {fact, value, reason, place}: FactValue): SisterItem {
-  return {
-    ...plain(`${kind}.${fact.id}`, value ?? `NOT KNOWN: ${reason ?? ''}`, place),
-    same: value ?? 'NOT KNOWN',
-  }
+  const item = plain(`${kind}.${fact.id}`, value ?? 'NOT KNOWN', place)
+  return reason === undefined ? item : {...item, reason}
 }
 
 /** Stacks of one length are made of the same sections, or a spare section does not fit. */
@@ -113,7 +112,8 @@ function isolationItems(
 ): readonly SisterItem[] {
   const id = `isolation.${role}`
   const open = (words: string): string => withoutTag(words, tag)
-  if (points.length === 0) return [plain(id, open(`none: ${noneBecause?.en ?? ''}`), place)]
+  if (points.length === 0)
+    return [{...plain(id, 'none', place), ...(noneBecause ? {reason: noneBecause.en} : {})}]
   const text = points.map((point) => `${point.kind} ${open(point.tag)}`).join(', ')
   const joined = (field: (typeof pointFields)[number]): string =>
     points.map((point: IsolationPoint) => open(point[field].en)).join(' | ')
