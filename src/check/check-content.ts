@@ -144,7 +144,8 @@ function checkDesigns(data: ContentData, facts: ReturnType<typeof factValuesOf>,
   for (const design of data.designs.values()) {
     if (isWhole('office.yaml', data.faulty)) noUndeclaredFactValue(design.facts, facts, files)
     plainLimits(design, data.terms.values(), files)
-    for (const limit of design.limits) refersTo(limit.value, knownValueIds(design), 'value', files)
+    for (const {value} of [...design.limits, ...(design.alsoStated ?? [])])
+      refersTo(value, knownValueIds(design), 'value', files)
   }
 }
 

@@ -504,6 +504,13 @@ export const ruleReasons: Readonly<Record<RuleId, RuleReason>> = {
     rejected: 'the same compared with 2026; a cure date on a part without `rubber:`',
     mend: 'send new ones; state the rubber in parts.yaml by its letters of ISO 1629',
   },
+  'no-contradicting-source': {
+    why: 'Two papers that state one value are read again where they differ by more than 5 %: the value of the design governs, and the other paper is named beside it.',
+    accepted:
+      '`also-stated: [{value: mass.head, says: 180 kg}]` on a mass of 186 kg, or a larger difference with a `reason`',
+    rejected: '`says: 170 kg` without `reason`; a `reason` beside the 180 kg',
+    mend: 'read both papers again, or write why they differ',
+  },
   'no-superseded-source': {
     why: 'Values stand on a source that has been superseded.',
     accepted: 'a value from a current source',

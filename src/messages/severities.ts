@@ -91,6 +91,7 @@ export const severities = {
   'no-missing-table-row': 'stops-the-build',
   'no-overstressed-bolt': 'stops-the-build',
   'no-uncomputable-value': 'informs',
+  'no-contradicting-source': 'warns',
   'no-superseded-source': 'warns',
   'no-wrench-aboard': 'warns',
   'no-aged-rubber': 'warns',
