@@ -3,11 +3,8 @@ import {languageCases} from '../check/each-rule/language-cases.ts'
 import {laterCases} from '../check/each-rule/later-cases.ts'
 import {plainCases} from '../check/each-rule/plain-cases.ts'
 import type {RuleCase} from '../check/each-rule/rule-case.ts'
-
 import {urgentCases} from '../check/each-rule/urgent-cases.ts'
-
 import {paperFaults} from './paper-faults.ts'
-
 import {procedureFaults} from './procedure-faults.ts'
 import {vesselFaults} from './vessel-faults.ts'
 
