@@ -8,15 +8,17 @@ import {explainRule} from './commands/explain-rule.ts'
 import {runIssue} from './commands/issue.ts'
 import type {CommandOptions, Outcome} from './commands/outcome.ts'
 import {runPreview} from './commands/preview.ts'
+import {runSisters} from './commands/sisters.ts'
 import {isDay} from './handbook-model/comparison-date.ts'
 
-const commands = ['check', 'build', 'preview', 'approve', 'issue', 'calculate'] as const
+const commands = ['check', 'build', 'preview', 'sisters', 'approve', 'issue', 'calculate'] as const
 
 const help = `sheetanchor COMMAND [options]
 
   check       read the content, check and compute everything, publish nothing
   build       publish the handbook of every vessel
   preview     what an edit moves, before its approval: pages, values, steps, cautions, and a page for the reviewer
+  sisters     what is stated otherwise of some pumps of one design, on all vessels: both figures and their lines
   approve     sign sources as they read now: approve SOURCE… --as ROLE --by ID --date DAY --statement TEXT
   issue       number a vessel's pages and publish them: issue --vessel ID --number 2031-03 --date DAY --by ID --as-of DAY
   calculate   run one calculation of the library, or list them
@@ -69,6 +71,7 @@ async function run(words: readonly string[]): Promise<Outcome> {
     return runApprove({...parsed.words, role: parsed.words.as, sources: parsed.sources}, parsed.options)
   if (known === 'issue') return runIssue(parsed.words, parsed.options)
   if (known === 'preview') return runPreview(parsed.options)
+  if (known === 'sisters') return runSisters(parsed.options)
   return known === 'check' ? runCheck(parsed.options) : runBuild(parsed.options)
 }
 

@@ -15,6 +15,7 @@ import {type Pump, pumpsOf} from './pump.ts'
 import {knownValueIds} from './rules/known-value-ids.ts'
 import {noAbsentReference} from './rules/no-absent-reference.ts'
 import {noFileReference} from './rules/no-file-reference.ts'
+import {noIdleDifference} from './rules/no-idle-difference.ts'
 import {noIncompleteCaution} from './rules/no-incomplete-caution.ts'
 import {noLongProcedure} from './rules/no-long-procedure.ts'
 import {noMasslessLift} from './rules/no-massless-lift.ts'
@@ -143,7 +144,8 @@ function checkDesigns(data: ContentData, facts: ReturnType<typeof factValuesOf>,
   for (const design of data.designs.values()) {
     if (isWhole('office.yaml', data.faulty)) noUndeclaredFactValue(design.facts, facts, files)
     plainLimits(design, data.terms.values(), files)
-    for (const limit of design.limits) refersTo(limit.value, knownValueIds(design), 'value', files)
+    for (const {value} of [...design.limits, ...(design.alsoStated ?? [])])
+      refersTo(value, knownValueIds(design), 'value', files)
   }
 }
 
@@ -162,6 +164,8 @@ function checkVessels(
       noMissingIsolationPoint(procedure, positionsServed(procedure, vessel, pumps), files)
   }
   for (const {position, design} of pumps) noUnfitDesign(position, design, files)
+  if (['office.yaml', 'designs/', 'vessels/', 'jobs/'].every((path) => isWhole(path, data.faulty)))
+    noIdleDifference(pumps, [...data.jobs.values()], files)
   for (const job of data.jobs.values()) noOpenService(job, pumps, facts, files)
   for (const procedure of procedures.values()) {
     noOpenService(procedure, pumps, facts, files)

@@ -201,9 +201,18 @@ function countPages({pages}: Ledger, earlier: Ledger | undefined): IssueCounts {
   }
 }
 
+/** How many pages of a kind are named in words. */
+const mostNamed = 40
+
 function countsText({number, date}: IssueWords, vessel: string, counts: IssueCounts, out: string): string {
   const list = (what: string, ids: readonly string[]): readonly string[] =>
-    ids.length === 0 ? [] : [`${what}: ${ids.length}`, ...ids.map((id) => `  ${id}`)]
+    ids.length === 0
+      ? []
+      : [
+          `${what}: ${ids.length}`,
+          ...ids.slice(0, mostNamed).map((id) => `  ${id}`),
+          ...(ids.length > mostNamed ? [`  and ${ids.length - mostNamed} more, all named with --json`] : []),
+        ]
   return [
     `Issue ${number} of ${vessel}, ${date}: open ${out}/${vessel}/index.html`,
     `unchanged: ${counts.same}`,

@@ -12,6 +12,7 @@ import {addMessage, type ContentFiles} from '../messages/add-message.ts'
 import {cofferdamValues} from './cofferdam-values.ts'
 import {jointValues} from './joint-values.ts'
 import {liftingValues} from './lifting-values.ts'
+import {noContradictingSource} from './no-contradicting-source.ts'
 import {noWrenchAboard} from './no-wrench-aboard.ts'
 import {oilValues} from './oil-values.ts'
 import {pumpValues} from './pump-values.ts'
@@ -49,6 +50,7 @@ export function computeValues(content: Content, files: ContentFiles): ComputedVa
   const vessels = replaceValues(stated, content, files)
   reportUnknown(vessels, files)
   noWrenchAboard(content, vessels, files)
+  noContradictingSource(content, vessels, files)
   reportSources(vessels, content, files)
   return {vessels}
 }

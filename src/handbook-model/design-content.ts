@@ -30,6 +30,18 @@ export interface Design {
   readonly settings: readonly NamedValue[]
   readonly limits: readonly Limit[]
   readonly geometry: readonly NamedValue<'length'>[]
+  /** What a second paper says of a value; the value of the design governs. */
+  readonly alsoStated?: readonly AlsoStated[]
+  readonly place: Place
+}
+
+/** A second paper on one value. */
+export interface AlsoStated {
+  /** Value id. */
+  readonly value: Reference
+  readonly says: Datum<QuantityKind>
+  /** Why the two papers disagree, where they do. */
+  readonly reason?: Localised
   readonly place: Place
 }
 

@@ -18,6 +18,16 @@ export interface Vessel {
   readonly facts: readonly FactValue[]
   readonly toolsAboard: readonly ToolAboard[]
   readonly sparesAboard: readonly SpareAboard[]
+  /** Why something is not as on sister pumps of other ships. */
+  readonly differences?: readonly ExplainedDifference[]
+  readonly place: Place
+}
+
+/** Why one thing is stated otherwise of this pump or ship than of sister pumps. */
+export interface ExplainedDifference {
+  /** As `sisters` names it: `fact.backstop`. */
+  readonly item: Reference
+  readonly reason: Localised
   readonly place: Place
 }
 
@@ -68,6 +78,8 @@ export interface Position {
   readonly components: readonly Component[]
   readonly facts: readonly FactValue[]
   readonly isolation: readonly IsolationRole[]
+  /** Why something is not as on its sister pumps. */
+  readonly differences?: readonly ExplainedDifference[]
   readonly place: Place
 }
 

@@ -65,6 +65,13 @@ export const ruleReasons: Readonly<Record<RuleId, RuleReason>> = {
     rejected: '`content/notes.docx`',
     mend: 'move it out of the content',
   },
+  'no-idle-difference': {
+    why: 'A written reason why a pump differs from its sisters would hide the next difference when it stands beside something that is the same.',
+    accepted:
+      '`differences: [{item: fact.backstop, reason: exchanged at a docking}]` on a pump whose sisters have another backstop',
+    rejected: 'the same on a pump whose sisters have the same',
+    mend: 'take it out; `sheetanchor sisters` lists what differs',
+  },
   'no-broken-stack': {
     why: 'The length of the stack goes into volumes, pressures and times: its sections, numbered from deck, make it to the millimetre for each.',
     accepted: 'three sections of 2.000 m, 2.000 m and 1.400 m in a stack of 5.4 m',
@@ -496,6 +503,13 @@ export const ruleReasons: Readonly<Record<RuleId, RuleReason>> = {
     accepted: '`cured: 2015-03-01` on a ring of FKM, compared with 2019',
     rejected: 'the same compared with 2026; a cure date on a part without `rubber:`',
     mend: 'send new ones; state the rubber in parts.yaml by its letters of ISO 1629',
+  },
+  'no-contradicting-source': {
+    why: 'Two papers that state one value are read again where they differ by more than 5 %: the value of the design governs, and the other paper is named beside it.',
+    accepted:
+      '`also-stated: [{value: mass.head, says: 180 kg}]` on a mass of 186 kg, or a larger difference with a `reason`',
+    rejected: '`says: 170 kg` without `reason`; a `reason` beside the 180 kg',
+    mend: 'read both papers again, or write why they differ',
   },
   'no-superseded-source': {
     why: 'Values stand on a source that has been superseded.',

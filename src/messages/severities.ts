@@ -31,6 +31,7 @@ export const severities = {
   'no-impossible-value': 'stops-the-build',
   'no-implausible-value': 'warns',
   'no-contradicting-clearance': 'warns',
+  'no-idle-difference': 'warns',
   'no-broken-stack': 'stops-the-build',
   'no-damaged-ledger': 'stops-the-build',
   // approvals and issues
@@ -90,6 +91,7 @@ export const severities = {
   'no-missing-table-row': 'stops-the-build',
   'no-overstressed-bolt': 'stops-the-build',
   'no-uncomputable-value': 'informs',
+  'no-contradicting-source': 'warns',
   'no-superseded-source': 'warns',
   'no-wrench-aboard': 'warns',
   'no-aged-rubber': 'warns',

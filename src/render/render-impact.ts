@@ -71,7 +71,7 @@ export function renderImpact(view: ImpactView, templates: ReadonlyMap<string, st
 }
 
 /** The palettes of the handbooks, chosen by a box of the page itself: nothing is remembered, no script is asked. */
-function chosenByBox(palettes: string): string {
+export function chosenByBox(palettes: string): string {
   return palettes
     .replace(/\[data-palette=([a-z]+)\]/gu, ':root:has(#palette-$1:checked)')
     .replaceAll(':root:not([data-palette])', ':root:has(#palette-pc:checked)')

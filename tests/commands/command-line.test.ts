@@ -41,7 +41,7 @@ describe('the command line', () => {
   test.each([
     [
       ['chek'],
-      'Unexpected command `chek`, expected `check` or another of check, build, preview, approve, issue, calculate\n',
+      'Unexpected command `chek`, expected `check` or another of check, build, preview, sisters, approve, issue, calculate\n',
     ],
     [['check', '--vesel', 'vessel-a'], "Unknown option '--vesel'"],
     [['check', 'stray'], "Unexpected argument 'stray'"],

@@ -16,6 +16,14 @@ function secondPump(motor: string): string {
   return `  - id: 1s\n    tag: 1S\n    tank: 1p\n    design: design-s\n    serial: S-2\n    role: main\n    critical: no\n    installed: 2011-02-09\n    stack-length: 9.2 m\n    components: {head: H-2, motor: "${motor}", sleeve: C-2, stack: T-2}\n    facts: {backstop: fitted}\ntools-aboard:`
 }
 
+/** A second pump that says why one thing is not as on the first. */
+function explainedPump(backstop: string, item: string): string {
+  return secondPump('M-2').replace(
+    'facts: {backstop: fitted}',
+    `facts: {backstop: ${backstop}}\n    differences: [{item: ${item}, reason: exchanged at a docking}]`,
+  )
+}
+
 /** A second vessel like the first in all but its serial numbers. */
 function sisterVessel(sleeve: string): Change {
   return (content) =>
@@ -198,6 +206,26 @@ export const vesselFaults: readonly RuleCase[] = [
       'Unexpected least new clearance of `0.50 mm diametral` of `lower-ring` at a running diameter of `210 mm` by `demo-data`, expected at least the `0.51 mm diametral` of tables/running-clearances.csv by `common-practice`',
     mend: 'Read drawing and table again: one of the two is wrong; or write `below-table:` with the reason',
     see: ['tables/running-clearances.csv', '200,225'],
+  },
+  {
+    rule: 'no-idle-difference',
+    what: 'a reason for a difference that is none',
+    accepted: replaced(vessel, 'tools-aboard:', explainedPump('none', 'fact.backstop')),
+    rejected: replaced(vessel, 'tools-aboard:', explainedPump('fitted', 'fact.backstop')),
+    at: [vessel, '{item'],
+    reason:
+      'Unexpected reason for `fact.backstop`, expected one beside what differs: all sister pumps have the same',
+    mend: 'Take the reason out: it would hide the next difference',
+  },
+  {
+    rule: 'no-undefined-reference',
+    what: 'a reason for a difference in a thing that no pump has',
+    accepted: replaced(vessel, 'tools-aboard:', explainedPump('none', 'fact.backstop')),
+    rejected: replaced(vessel, 'tools-aboard:', explainedPump('none', 'fact.backstpo')),
+    at: [vessel, 'fact.backstpo'],
+    reason:
+      'Unexpected `fact.backstpo`, expected the id of a thing that is stated of sister pumps such as `fact.backstop`',
+    mend: 'Write the id of a thing that is stated of sister pumps that exists, or add it',
   },
   {
     rule: 'no-impossible-value',

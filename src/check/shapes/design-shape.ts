@@ -153,6 +153,9 @@ export const designShape: z.ZodType<Design> = fields({
   settings: list(named(...anyKind)),
   limits: list(limit),
   geometry: list(named('length')),
+  'also-stated': list(
+    fields({value: reference, says: quantity(...anyKind), reason: localised.optional()}),
+  ).optional(),
 }).transform(({lifts, seals, oRings, ...rest}) => ({
   ...rest,
   lifts: lifts ?? [],

@@ -40,6 +40,8 @@ const tank = fields({
   pressureValveSetting: pressureValve,
 }))
 
+const differences = list(fields({item: reference, reason: localised}))
+
 const position = fields({
   id: identifier,
   tag: text,
@@ -55,6 +57,7 @@ const position = fields({
   components,
   facts: factValues,
   isolation: isolationShape.optional(),
+  differences: differences.optional(),
 })
 
 const hydraulics = fields({
@@ -122,6 +125,7 @@ export const vesselShape: z.ZodType<Vessel> = fields({
   'isolation-pattern': isolationShape.optional(),
   'tools-aboard': list(toolAboard),
   'spares-aboard': list(spareAboard),
+  differences: differences.optional(),
 }).transform(({isolationPattern, positions, ...rest}) => ({
   ...rest,
   positions: positions.map(({isolation, stackSections: sections, ...one}) => ({
