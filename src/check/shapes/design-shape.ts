@@ -113,6 +113,8 @@ const oRing = fields({
   'depth-tolerance': quantity('length'),
 })
 
+const wettedParts = fields({id: identifier, title: localised, material: reference.optional()})
+
 const limit = fields({
   id: identifier,
   title: localised,
@@ -142,13 +144,15 @@ export const designShape: z.ZodType<Design> = fields({
   lowering: lowering.optional(),
   seals: list(seal).optional(),
   'o-rings': list(oRing).optional(),
+  wetted: list(wettedParts).optional(),
   masses: list(named('mass')),
   settings: list(named(...anyKind)),
   limits: list(limit),
   geometry: list(named('length')),
-}).transform(({lifts, seals, oRings, ...rest}) => ({
+}).transform(({lifts, seals, oRings, wetted, ...rest}) => ({
   ...rest,
   lifts: lifts ?? [],
   seals: seals ?? [],
   oRings: oRings ?? [],
+  wetted: wetted ?? [],
 }))

@@ -1,6 +1,6 @@
 import type {z} from 'zod'
 import type {Vessel} from '../../handbook-model/vessel-content.ts'
-import {components, factValues} from './dynamic-maps.ts'
+import {components, factValues, fittedMaterials} from './dynamic-maps.ts'
 import {isolationOf, isolationShape} from './isolation-shape.ts'
 import {
   date,
@@ -52,6 +52,7 @@ const position = fields({
   'stack-sections': stackSections.optional(),
   components,
   facts: factValues,
+  materials: fittedMaterials.optional(),
   isolation: isolationShape.optional(),
 })
 
@@ -122,8 +123,9 @@ export const vesselShape: z.ZodType<Vessel> = fields({
   'spares-aboard': list(spareAboard),
 }).transform(({isolationPattern, positions, ...rest}) => ({
   ...rest,
-  positions: positions.map(({isolation, stackSections: sections, ...one}) => ({
+  positions: positions.map(({isolation, stackSections: sections, materials, ...one}) => ({
     ...one,
+    materials: materials ?? [],
     stackSections: sections ?? [],
     isolation: isolationOf(one.tag, isolationPattern ?? [], isolation ?? []),
   })),
