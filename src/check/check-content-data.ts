@@ -4,6 +4,7 @@ import type {Job, Symptom} from '../handbook-model/office-content.ts'
 import type {ContentSources} from '../handbook-model/sources.ts'
 import {addMessage, type ContentFiles, stopsTheBuild} from '../messages/add-message.ts'
 import {checkDesigns} from './check-designs.ts'
+import {checkMaterials} from './check-materials.ts'
 import {parseCondition} from './conditions/parse-condition.ts'
 import type {ContentData} from './content-data.ts'
 import {byId, type Identified, nameFits, refersTo} from './identity.ts'
@@ -181,6 +182,7 @@ function checkReferences(data: ContentData, sources: ContentSources, files: Cont
     for (const aboard of vessel.toolsAboard) refersTo(aboard.tool, tools, 'tool', files)
     for (const aboard of vessel.sparesAboard) refersTo(aboard.part, parts, 'part', files)
   }
+  checkMaterials(data, cargoes, files)
   for (const reference of sourceReferences(sources)) refersTo(reference, known, 'source', files)
   for (const source of data.sources.values())
     if (source.supersededBy) refersTo(source.supersededBy, known, 'source', files)

@@ -22,6 +22,7 @@ import {cargoLines, entryLimitLines, missingInCargoes} from './cargo-and-entry.t
 import {boundCautions, type CautionNumbers} from './caution-numbers.ts'
 import {found, type PumpDesk, pumpValue} from './desk.ts'
 import {isolationLines} from './isolation-lines.ts'
+import {materialTables} from './material-table.ts'
 import {elementId} from './page-paths.ts'
 import {replacedStep} from './urgent-uses.ts'
 import {limitLines, valueLine} from './value-line.ts'
@@ -207,6 +208,8 @@ function boundStanding(
     }
     case 'cargo-table':
       return [{kind: 'cargo-table', cargoes: cargoLines(desk), missing: missingInCargoes(desk)}]
+    case 'material-table':
+      return materialTables(desk).map((table) => ({kind: 'material-table', ...table}))
     case 'entry-limits':
       return [{kind: 'entry-limits', limits: entryLimitLines(desk)}]
     case 'tally':

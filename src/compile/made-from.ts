@@ -65,11 +65,19 @@ function filesOfStep(step: Step, desk: PumpDesk): readonly string[] {
       if (part.kind === 'alternatives') return part.items.flatMap((item) => filesOfText(item.text, desk))
       if (part.kind === 'cargo-table')
         return desk.content.tables.cargoes.rows.slice(0, 1).map((row) => row.place.path)
+      if (part.kind === 'material-table') return filesOfMaterials(desk)
       return part.kind === 'reading'
         ? [found(desk.content.tools.get(part.instrument.id), `tool ${part.instrument.id}`).place.path]
         : []
     }),
   ]
+}
+
+/** Each table by its first row; one without rows says nothing. */
+function filesOfMaterials({content}: PumpDesk): readonly string[] {
+  const {cargoes, materials, suitability} = content.tables
+  const first = [cargoes.rows[0], materials.rows[0], suitability.rows[0]]
+  return [...first, content.sources.get(suitability.origin.source)].flatMap((one) => one?.place.path ?? [])
 }
 
 function filesOfCautions(uses: readonly CautionUse[], desk: PumpDesk): readonly string[] {

@@ -5,6 +5,7 @@ import type {FactValue} from '../handbook-model/vessel-content.ts'
 import {type PumpDesk, positionHead, pumpValue} from './desk.ts'
 import {isolationLines} from './isolation-lines.ts'
 import {filesOfPump, filesOfValue, unique} from './made-from.ts'
+import {wettedLines} from './material-table.ts'
 import {
   designPagePath,
   designPages,
@@ -36,12 +37,15 @@ export function positionPage(desk: PumpDesk): PositionPage {
         ...[...jobsOf([desk]), ...proceduresOf([desk])].map((one) => one.place.path),
         ...ratings.flatMap((value) => filesOfValue(value, desk)),
         ...design.limits.flatMap((limit) => filesOfValue(pumpValue(desk, limit.value.id), desk)),
+        ...(position.materials.length > 0
+          ? content.tables.materials.rows.slice(0, 1).map((row) => row.place.path)
+          : []),
       ]),
     },
     description: design.description.en,
     intendedUse: design.intendedUse.en,
     misuse: design.misuse.en,
-    asFitted: fittedFields(desk),
+    asFitted: [...fittedFields(desk), ...fittedMaterials(desk)],
     components: position.components.map((component) => ({label: component.kind, text: component.serial})),
     ratings: ratings.map((value) => valueLine(value, desk)),
     limits: design.limits.map((limit) => limitLine(limit, desk)),
@@ -85,6 +89,14 @@ function fittedFields({position, content}: PumpDesk): readonly Field[] {
       ),
     ),
   ]
+}
+
+/** Materials that the design leaves to the pump, as fitted. */
+function fittedMaterials(desk: PumpDesk): readonly Field[] {
+  const asked = new Set(desk.design.wetted.flatMap((one) => (one.material ? [] : [one.id])))
+  return wettedLines(desk)
+    .filter((one) => asked.has(one.id))
+    .map(({title, material, known}) => ({label: wordsEn.materialOf(title), text: material, known}))
 }
 
 function fittedField(id: string, fact: FactValue | undefined, declared: FactDeclaration | undefined): Field {

@@ -1,3 +1,4 @@
+import type {SuitabilityWord} from '../handbook-model/material-content.ts'
 import type {SignalWord} from '../handbook-model/office-content.ts'
 import type {Procedure} from '../handbook-model/procedure.ts'
 import type {IsolationPoint, IsolationRoleName} from '../handbook-model/vessel-content.ts'
@@ -122,6 +123,23 @@ export const wordsEn = {
   notKnownCell: 'NOT KNOWN',
   noSafeWindow: 'NO SAFE WINDOW: do not lift by pressure, ask the office',
   cargoHazards: {flammable: 'flammable', waterReactive: 'reacts with water', toxic: 'toxic'},
+  suitability: {
+    suitable: 'suitable',
+    limited: 'limited',
+    'not-suitable': 'NOT SUITABLE',
+    unknown: 'NOT KNOWN: ask office',
+  } satisfies Record<SuitabilityWord, string>,
+  /** What follows for the loading from the worst word of a row. */
+  suitabilityResults: {
+    suitable: 'every material suitable',
+    limited: 'LIMITED: within this row only',
+    'not-suitable': 'DO NOT LOAD',
+    unknown: 'ASK OFFICE BEFORE LOADING',
+  } satisfies Record<SuitabilityWord, string>,
+  materialOf: (parts: string): string => `material of the ${parts}`,
+  materialNotKnown: (reason: string): string => `NOT KNOWN (${reason})`,
+  notStated: 'the vessel file does not say',
+  noSuitabilityRow: 'no row in the table of the office',
   missing: (what: readonly string[]): string => `missing: ${what.join('; ')}`,
   atStep: (procedure: string, number: number): string => `${procedure} · step ${number}`,
   atSection: (procedure: string, section: string): string =>

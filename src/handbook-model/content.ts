@@ -3,6 +3,7 @@ import type {Quantity} from '../quantities/quantity.ts'
 import type {Approval, DeclaredChange, EndedUrgent, Withdrawal} from './approval-content.ts'
 import type {Origin} from './datum.ts'
 import type {Design} from './design-content.ts'
+import type {Material, Suitability} from './material-content.ts'
 import type {
   Caution,
   FailureRow,
@@ -55,6 +56,9 @@ export interface Tables {
   readonly friction: TableOf<FrictionRow>
   readonly runningClearances: TableOf<RunningClearanceRow>
   readonly cargoes: TableOf<Cargo>
+  /** Without rows where the office has none. */
+  readonly materials: TableOf<Material>
+  readonly suitability: TableOf<Suitability>
 }
 
 export interface TableOf<Row> {

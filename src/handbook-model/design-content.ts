@@ -1,6 +1,7 @@
 import type {Place} from '../messages/place.ts'
 import type {QuantityKind} from '../quantities/quantity.ts'
 import type {ClearanceKind, Datum, Localised, Reference} from './datum.ts'
+import type {WettedParts} from './material-content.ts'
 import type {LimitSide} from './office-content.ts'
 import type {FactValue} from './vessel-content.ts'
 
@@ -26,6 +27,8 @@ export interface Design {
   readonly lowering?: Lowering
   readonly seals: readonly Seal[]
   readonly oRings: readonly ORing[]
+  /** What the cargo touches, by material; empty where the design does not say. */
+  readonly wetted: readonly WettedParts[]
   readonly masses: readonly NamedValue<'mass'>[]
   readonly settings: readonly NamedValue[]
   readonly limits: readonly Limit[]

@@ -1,3 +1,4 @@
+import type {MaterialTable} from './material-table.ts'
 import type {SignalWord} from './office-content.ts'
 import type {PageUpdate} from './page-update.ts'
 import type {ReadingPhase} from './procedure.ts'
@@ -370,6 +371,7 @@ export type BoundPart =
       /** What is missing where a figure is not known; blank where all are. */
       readonly missing: string
     }
+  | ({readonly kind: 'material-table'} & MaterialTable)
   | {readonly kind: 'entry-limits'; readonly limits: readonly EntryLimitLine[]}
 
 /** A figure in a table, with what governs it or what is missing, and the way to its explanation. */

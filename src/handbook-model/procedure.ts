@@ -165,8 +165,12 @@ export type StepPart =
       readonly when?: WrittenCondition
       readonly place: Place
     }
-  /** Every cargo of the vessel's list with what it asks for, or the office's limits for entry. */
-  | {readonly kind: 'cargo-table' | 'entry-limits'; readonly when?: WrittenCondition; readonly place: Place}
+  /** Every cargo of the vessel's list with what it asks for, or against each wetted material; or the office's limits for entry. */
+  | {
+      readonly kind: 'cargo-table' | 'material-table' | 'entry-limits'
+      readonly when?: WrittenCondition
+      readonly place: Place
+    }
 
 export interface Alternative {
   readonly id: string

@@ -1,5 +1,6 @@
 import type {Place} from '../messages/place.ts'
 import type {Datum, Localised, Reference} from './datum.ts'
+import type {FittedMaterial} from './material-content.ts'
 
 /** vessels/<id>/vessel.yaml. */
 export interface Vessel {
@@ -77,6 +78,8 @@ export interface Position {
   readonly stackSections: readonly StackSection[]
   readonly components: readonly Component[]
   readonly facts: readonly FactValue[]
+  /** Materials of wetted parts as fitted, where the design leaves them to the pump. */
+  readonly materials: readonly FittedMaterial[]
   readonly isolation: readonly IsolationRole[]
   /** Why something is not as on its sister pumps. */
   readonly differences?: readonly ExplainedDifference[]

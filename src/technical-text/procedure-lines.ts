@@ -122,6 +122,21 @@ function partLines(part: BoundPart, step: string): readonly TechnicalLine[] {
         ]),
         line('missing', part.missing),
       ]
+    case 'material-table':
+      return [
+        ...part.parts.flatMap((one) => [
+          line('wetted', one.title, one.id),
+          line('material', one.material, one.id),
+        ]),
+        ...part.cargoes.flatMap((cargo) => [
+          line('cargo', cargo.title, cargo.id),
+          ...cargo.cells.flatMap((cell) => [
+            line('suitability', cell.text, cargo.id),
+            line('because', cell.note, cargo.id),
+          ]),
+          line('result', cargo.result, cargo.id),
+        ]),
+      ]
     case 'entry-limits':
       return part.limits.flatMap((limit) => [
         line('gas', limit.gas, limit.id),

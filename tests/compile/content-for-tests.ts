@@ -1,6 +1,7 @@
 import {type PumpDesk, pumpDesk} from '../../src/compile/desk.ts'
 import type {ComputedValue, ComputedValues} from '../../src/handbook-model/computed.ts'
 import type {Content} from '../../src/handbook-model/content.ts'
+import type {Suitability} from '../../src/handbook-model/material-content.ts'
 import type {Office, Source} from '../../src/handbook-model/office-content.ts'
 import type {Procedure} from '../../src/handbook-model/procedure.ts'
 import {
@@ -102,6 +103,17 @@ const office: Office = {
   place,
 }
 
+/** Steel stands up to the oil of the list; what the oil does to FKM nobody has written. */
+const suitability: readonly Suitability[] = [
+  {
+    material: to('steel'),
+    cargo: to('oil'),
+    word: 'suitable',
+    note: 'at every temperature',
+    place: at('tables/suitability.csv'),
+  },
+]
+
 /** Values of a pump of design A; the renewal clearance names the rule that governs. */
 export const values: readonly ComputedValue[] = [
   knownValue('hub-bolts.torque', '62', 'N·m', {
@@ -190,6 +202,14 @@ export function contentOf(more: Partial<Content> & {readonly list?: readonly Pro
       propertyClasses: table,
       friction: table,
       runningClearances: table,
+      materials: {
+        ...table,
+        rows: [
+          {id: 'steel', title: 'stainless steel', place: at('tables/materials.csv')},
+          {id: 'fkm', title: 'FKM', place: at('tables/materials.csv')},
+        ],
+      },
+      suitability: {origin: {status: 'assumed', source: 'practice', where: 'edition'}, rows: suitability},
       cargoes: {
         ...table,
         rows: [

@@ -51,6 +51,7 @@ export const wear = procedure(
           {kind: 'restore', role: 'heating', place},
           {kind: 'tally', id: 'things', what: ['rags'], place},
           {kind: 'cargo-table', place},
+          {kind: 'material-table', place},
           {kind: 'entry-limits', place},
           valuePlate('hub-bolts.passes', equals('backstop', 'fitted')),
           {

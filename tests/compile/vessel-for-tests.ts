@@ -75,6 +75,10 @@ export const designA: HungDesign = {
   lifts: [],
   seals: [],
   oRings: [],
+  wetted: [
+    {id: 'casing', title: english('casing'), material: to('steel'), place},
+    {id: 'rings', title: english('O-rings'), place},
+  ],
   masses: [{id: 'head', title: english('head'), value: datum(kilograms(186), '186', 'kg'), place}],
   settings: [],
   limits: [
@@ -161,6 +165,7 @@ export function positionOf(id: string, facts: readonly FactValue[], serial = `P-
       {kind: 'motor', serial: `M-${id}`, place},
     ],
     facts,
+    materials: [{parts: to('rings'), material: to('fkm')}],
     isolation: isolation(tag),
     place: at('vessels/vessel-a/vessel.yaml'),
   }

@@ -40,6 +40,7 @@ describe('the page of a pump', () => {
         known: false,
       },
       {label: 'cargo seal', text: 'single lip seal', known: true},
+      {label: 'material of the O-rings', text: 'FKM', known: true},
     ])
   })
 
@@ -47,14 +48,17 @@ describe('the page of a pump', () => {
     const silent = positionOf('4p', [fact('backstop', undefined)])
     const vessel = {...vesselA, positions: [silent, positionOf('4s', [fact('cargo-seal', 'single-lip')])]}
     const bare = handbook(contentOf({list: [tightness], vessels: new Map([['vessel-a', vessel]])})).pages
+    const material = {label: 'material of the O-rings', text: 'FKM', known: true}
     const open = {label: 'backstop of the shaft', text: 'NOT KNOWN - MEASURE AND REPORT', known: false}
     expect(pageAt(bare, 'position', 'p/4s/index.html').asFitted).toEqual([
       open,
       {label: 'cargo seal', text: 'single lip seal', known: true},
+      material,
     ])
     expect(pageAt(bare, 'position', 'p/4p/index.html').asFitted).toEqual([
       open,
       {...open, label: 'cargo seal'},
+      material,
     ])
   })
 
@@ -158,6 +162,7 @@ describe('sources that a page is made from', () => {
         'procedures/test.md',
         'procedures/wear.md',
         'sources.yaml',
+        'tables/materials.csv',
         'vessels/vessel-a/vessel.yaml',
       ],
     },
@@ -176,6 +181,8 @@ describe('sources that a page is made from', () => {
         'procedures/wear.md',
         'sources.yaml',
         'tables/cargoes.csv',
+        'tables/materials.csv',
+        'tables/suitability.csv',
         'terms.yaml',
         'tools.yaml',
         'vessels/vessel-a/vessel.yaml',

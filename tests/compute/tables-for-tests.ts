@@ -91,5 +91,7 @@ export function tablesOf(): Tables {
     friction: {origin: from('vdi-2230'), rows: [0.08, 0.1, 0.12, 0.14].map(frictionRow)},
     runningClearances: {origin: from('api-610'), rows: []},
     cargoes: {origin: from('drawing'), rows: []},
+    materials: {origin: from('drawing'), rows: []},
+    suitability: {origin: from('drawing'), rows: []},
   }
 }

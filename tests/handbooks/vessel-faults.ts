@@ -4,6 +4,7 @@ const design = 'designs/design-s.yaml'
 const vessel = 'vessels/vessel-s/vessel.yaml'
 const sister = 'vessels/vessel-t/vessel.yaml'
 const cargoes = 'tables/cargoes.csv'
+const suitability = 'tables/suitability.csv'
 const friction = 'tables/friction.csv'
 const hubPlates = '  - {part: hub-plates, quantity: 8, location: pump store}\n'
 
@@ -47,6 +48,16 @@ function sections(...lengths: readonly (readonly [number, string])[]): string {
 
 function ring(cured: string): string {
   return `${hubPlates}  - {part: flange-ring, quantity: 2, cured: ${cured}, location: pump store}\n`
+}
+
+/** Tables of one material, and what the cargo of the list does to another or the same. */
+function suitabilityOf(material: string): Change {
+  const head = '# title: Materials\n# source: demo-data\n# edition: demonstration\n# status: assumed\n'
+  return all(
+    (content) => content.write('tables/materials.csv', `${head}id,title\nfkm,FKM\n`),
+    (content) =>
+      content.write(suitability, `${head}material,cargo,word,note\n${material},gas-oil,suitable,no attack\n`),
+  )
 }
 
 const withProtections = replaced(
@@ -157,6 +168,15 @@ export const vesselFaults: readonly RuleCase[] = [
     at: [vessel, 'gas-oils'],
     reason: 'Unexpected `gas-oils`, expected the id of a row of tables/cargoes.csv such as `gas-oil`',
     mend: 'Write the id of a row of tables/cargoes.csv that exists, or add it',
+  },
+  {
+    rule: 'no-undefined-reference',
+    what: 'a seal material that no table knows',
+    accepted: suitabilityOf('fkm'),
+    rejected: suitabilityOf('fkn'),
+    at: [suitability, 'fkn,gas-oil'],
+    reason: 'Unexpected `fkn`, expected the id of a row of tables/materials.csv such as `fkm`',
+    mend: 'Write the id of a row of tables/materials.csv that exists, or add it',
   },
   {
     rule: 'no-wrong-shape',

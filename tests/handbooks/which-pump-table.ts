@@ -199,6 +199,7 @@ export const ownWords = {
 
 /** Procedures of every pump that hangs in a tank. */
 export const procedures: readonly string[] = [
+  'cargo-change',
   'cargo-seal',
   'discharge-valve',
   'dismantling',

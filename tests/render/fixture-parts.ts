@@ -220,6 +220,26 @@ export const everyPart: readonly BoundPart[] = [
     ],
   },
   {
+    kind: 'material-table',
+    parts: [
+      {id: 'steel-parts', title: text('wetted-steel'), material: text('material-steel'), known: true},
+      {id: 'cargo-rings', title: text('wetted-rings'), material: text('material-unknown'), known: false},
+    ],
+    cargoes: [
+      {
+        id: 'cargo',
+        title: text('wetting-cargo'),
+        cells: [
+          {outcome: 'suitable', text: text('word-suitable'), note: text('note-suitable')},
+          {outcome: 'unknown', text: text('word-unknown'), note: text('note-unknown')},
+        ],
+        outcome: 'unknown',
+        result: text('loading-result'),
+      },
+    ],
+    source: text('material-source'),
+  },
+  {
     kind: 'entry-limits',
     limits: [{id: 'oxygen', gas: text('gas'), limit: text('gas-limit'), source: text('gas-source')}],
   },

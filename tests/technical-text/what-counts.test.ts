@@ -45,6 +45,10 @@ const editorial: Readonly<Record<Page['kind'], readonly string[]>> = {
     ...ofValue('sections.items.parts.line'),
     ...ofLimit('sections.items.parts.limits'),
     'sections.items.parts.role',
+    // Said by the words of the table; where they come from is explained and not ordered.
+    ...['cargoes.cells.outcome', 'cargoes.outcome', 'parts.known', 'source'].map(
+      (one) => `sections.items.parts.${one}`,
+    ),
     'sections.items.recalls.title',
     // Said by the lines that are there or not.
     ...['sections.cautions.again', 'sections.items.cautions.again'],

@@ -43,6 +43,7 @@ const attributes = {
     tally: ['*id', '*what'],
     'write-in': ['*id', '*what', 'columns'],
     'cargo-table': [],
+    'material-table': [],
     'entry-limits': [],
     'hold-point': ['*id', '*title', 'signed-by', 'second-by', 'when'],
   },

@@ -112,6 +112,7 @@ function partOf(node: Directive, desk: Desk): readonly StepPart[] {
     case 'write-in':
       return writeInOf(node, desk)
     case 'cargo-table':
+    case 'material-table':
     case 'entry-limits':
       return [{kind: node.name, place}]
     case 'caution':

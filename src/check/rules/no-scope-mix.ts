@@ -40,6 +40,7 @@ export function noScopeMix(procedure: Procedure, files: ContentFiles): void {
     else if (part.kind === 'identify') refuse(part.place, `\`identify\` of \`${part.fact.id}\``)
     else if (part.kind === 'cargo-table')
       refuse(part.place, 'table of cargoes with the pressures of one pump')
+    else if (part.kind === 'material-table') refuse(part.place, 'table of the materials of one pump')
     else if ((part.kind === 'reading' || part.kind === 'derived') && scope === 'vessel')
       refuse(part.place, `reading \`${part.id}\` against a limit of one design`)
   }

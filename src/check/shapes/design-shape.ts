@@ -119,6 +119,8 @@ const oRing = fields({
   'depth-tolerance': quantity('length'),
 })
 
+const wettedParts = fields({id: identifier, title: localised, material: reference.optional()})
+
 const limit = fields({
   id: identifier,
   title: localised,
@@ -149,6 +151,7 @@ export const designShape: z.ZodType<Design> = fields({
   lowering: lowering.optional(),
   seals: list(seal).optional(),
   'o-rings': list(oRing).optional(),
+  wetted: list(wettedParts).optional(),
   masses: list(named('mass')),
   settings: list(named(...anyKind)),
   limits: list(limit),
@@ -156,9 +159,10 @@ export const designShape: z.ZodType<Design> = fields({
   'also-stated': list(
     fields({value: reference, says: quantity(...anyKind), reason: localised.optional()}),
   ).optional(),
-}).transform(({lifts, seals, oRings, ...rest}) => ({
+}).transform(({lifts, seals, oRings, wetted, ...rest}) => ({
   ...rest,
   lifts: lifts ?? [],
   seals: seals ?? [],
   oRings: oRings ?? [],
+  wetted: wetted ?? [],
 }))

@@ -1,4 +1,5 @@
 import {z} from 'zod'
+import type {FittedMaterial} from '../../handbook-model/material-content.ts'
 import type {Component, FactValue} from '../../handbook-model/vessel-content.ts'
 import {expectedWord} from '../nearest-word.ts'
 import {refuse, text} from './placed-shape.ts'
@@ -8,7 +9,19 @@ import {isPlainMap, isPlainScalar, type PlainMap, placeKey, placeOfPlain} from '
 export const openMap = z.custom<PlainMap>(isPlainMap, {error: 'a map'})
 
 /** `facts: {backstop: fitted, cargo-seal: {value: not known, reason: …}}`. */
-export const factValues = openMap.transform((map, context): readonly FactValue[] => {
+export const factValues = openMap.transform((map, context) => knownOrNot(map, 'fact', context))
+
+/** `materials: {cargo-rings: fkm, cargo-lips: {value: not known, reason: …}}`. */
+export const fittedMaterials = openMap.transform((map, context): readonly FittedMaterial[] =>
+  knownOrNot(map, 'material of', context).map(({fact, value, reason, place}) => ({
+    parts: fact,
+    material: value === undefined ? undefined : {id: value, place},
+    ...(reason === undefined ? {} : {reason}),
+  })),
+)
+
+/** A map of words, each of them a word or `{value: not known, reason: …}`. */
+function knownOrNot(map: PlainMap, what: string, context: z.core.$RefinementCtx): readonly FactValue[] {
   const values: FactValue[] = []
   for (const [key, place] of map[placeKey].keys) {
     const value = map[key]
@@ -22,7 +35,7 @@ export const factValues = openMap.transform((map, context): readonly FactValue[]
     if (isPlainMap(value) && !(isPlainScalar(said) && said.text === 'not known'))
       refuse(
         context,
-        `Unexpected map for fact \`${key}\`, expected a value or \`{value: not known, reason: …}\``,
+        `Unexpected map for ${what} \`${key}\`, expected a value or \`{value: not known, reason: …}\``,
         {
           ruleId: 'no-wrong-shape',
           place,
@@ -35,12 +48,12 @@ export const factValues = openMap.transform((map, context): readonly FactValue[]
     } else
       refuse(
         context,
-        `Unexpected fact \`${key}\` that is not known without a reason, expected \`{value: not known, reason: …}\``,
+        `Unexpected ${what} \`${key}\` that is not known without a reason, expected \`{value: not known, reason: …}\``,
         {ruleId: 'no-missing-key', place, note: 'Say why nobody knows it'},
       )
   }
   return values
-})
+}
 
 function refuseOthers(map: PlainMap, known: readonly string[], context: z.core.$RefinementCtx): void {
   for (const [key, place] of map[placeKey].keys) {

@@ -1,4 +1,4 @@
-import type {KnownDatum, Origin} from '../../handbook-model/datum.ts'
+import type {KnownDatum, Origin, Reference} from '../../handbook-model/datum.ts'
 import type {CsvSource, PlacedScalar} from '../../handbook-model/sources.ts'
 import {addMessage, type ContentFiles} from '../../messages/add-message.ts'
 import type {Place} from '../../messages/place.ts'
@@ -12,6 +12,7 @@ import {faultOfId} from './placed-shape.ts'
 export interface Cells {
   text(column: string): string
   id(column: string): string | undefined
+  reference(column: string): Reference
   oneOf<const W extends string>(column: string, words: readonly W[]): W | undefined
   yesNo(column: string): boolean
   quantity<K extends QuantityKind>(column: string, kind: K): Quantity<K> | undefined
@@ -84,6 +85,7 @@ export function cellsOf({csv, cells, origin, units}: RowSource, files: ContentFi
       if (fault) addMessage(files, place, 'no-bad-id', fault, {note: 'Write it like `assembly-paste`'})
       return fault ? undefined : text
     },
+    reference: (column) => ({id: cell(column).text, place: cell(column).place}),
     oneOf,
     yesNo: (column) => oneOf(column, ['yes', 'no']) === 'yes',
     datum,

@@ -1,21 +1,22 @@
-import type {
-  BoltHeadRow,
-  ClearanceHoleRow,
-  FrictionRow,
-  PropertyClassRow,
-  RunningClearanceRow,
-  TableOf,
-  Tables,
-  ThreadRow,
-} from '../../handbook-model/content.ts'
+import type {TableOf, Tables} from '../../handbook-model/content.ts'
 import {type Origin, valueStatuses} from '../../handbook-model/datum.ts'
 import type {ContentSources, CsvSource, PlacedScalar} from '../../handbook-model/sources.ts'
-import type {Cargo} from '../../handbook-model/vessel-content.ts'
 import {addMessage, type ContentFiles} from '../../messages/add-message.ts'
 import type {Place} from '../../messages/place.ts'
 import {expectedWord} from '../nearest-word.ts'
 import {type Cells, cellsOf, unitsOf} from './table-cells.ts'
 import {rangeOfClass, rangeOfClearance, refuseOverlaps} from './table-ranges.ts'
+import {
+  boltHeadRow,
+  cargoRow,
+  clearanceHoleRow,
+  frictionRow,
+  materialRow,
+  propertyClassRow,
+  runningClearanceRow,
+  suitabilityRow,
+  threadRow,
+} from './table-rows.ts'
 
 /** The tables that there are, each with the columns that tell its rows apart. */
 export const keyColumns = {
@@ -26,9 +27,14 @@ export const keyColumns = {
   friction: ['id'],
   'running-clearances': ['from'],
   cargoes: ['id'],
+  materials: ['id'],
+  suitability: ['material', 'cargo'],
 } as const
 
 type TableName = keyof typeof keyColumns
+
+/** Tables that an office does without: what they would say is then not known. */
+const optionalTables: readonly TableName[] = ['materials', 'suitability']
 
 /**
  * Reads the tables of content/tables; columns that are missing or not known are messages at the header.
@@ -80,6 +86,8 @@ export function checkTables(sources: ContentSources, files: ContentFiles, nothin
       ],
       cargoRow,
     ),
+    materials: read('materials', ['id', 'title'], materialRow),
+    suitability: read('suitability', ['material', 'cargo', 'word', 'note'], suitabilityRow),
   }
 }
 
@@ -93,7 +101,7 @@ function readTable<Row>(
 ): TableOf<Row> {
   const path = `tables/${name}.csv`
   if (!csv) {
-    if (!files.has(path) && !nothing) {
+    if (!files.has(path) && !nothing && !optionalTables.includes(name)) {
       addMessage(
         files,
         {path: 'tables', line: 1, column: 1},
@@ -209,88 +217,4 @@ function columnsFit(csv: CsvSource, columns: readonly string[], files: ContentFi
     )
   }
   return missing.length === 0 && strange.length === 0 && doubled.length === 0
-}
-
-function threadRow(cells: Cells): ThreadRow | undefined {
-  const diameter = cells.quantity('diameter', 'length')
-  const pitch = cells.quantity('pitch', 'length')
-  return diameter && pitch && {size: cells.text('size'), diameter, pitch, place: cells.place}
-}
-
-function boltHeadRow(cells: Cells): BoltHeadRow | undefined {
-  const bearingDiameter = cells.quantity('bearing-diameter', 'length')
-  const wrench = cells.quantity('wrench', 'length')
-  const head = cells.oneOf('head', ['hexagon', 'socket'])
-  return (
-    head &&
-    bearingDiameter &&
-    wrench && {size: cells.text('size'), head, bearingDiameter, wrench, place: cells.place}
-  )
-}
-
-function clearanceHoleRow(cells: Cells): ClearanceHoleRow | undefined {
-  const fine = cells.quantity('fine', 'length')
-  const medium = cells.quantity('medium', 'length')
-  const coarse = cells.quantity('coarse', 'length')
-  return fine && medium && coarse && {size: cells.text('size'), fine, medium, coarse, place: cells.place}
-}
-
-function propertyClassRow(cells: Cells): PropertyClassRow | undefined {
-  const aboveDiameter = cells.quantity('above-diameter', 'length')
-  const upToDiameter = cells.quantity('up-to-diameter', 'length')
-  const yieldStress = cells.quantity('yield', 'stress')
-  const tensileStrength = cells.quantity('tensile', 'stress')
-  if (!aboveDiameter || !upToDiameter || !yieldStress || !tensileStrength) return undefined
-  return {
-    id: cells.text('class'),
-    aboveDiameter,
-    upToDiameter,
-    yieldStress,
-    tensileStrength,
-    place: cells.place,
-  }
-}
-
-function frictionRow(cells: Cells): FrictionRow | undefined {
-  const id = cells.id('id')
-  const threadFriction = cells.quantity('thread-friction', 'ratio')
-  const headFriction = cells.quantity('head-friction', 'ratio')
-  if (id === undefined || !threadFriction || !headFriction) return undefined
-  return {
-    id,
-    title: cells.text('title'),
-    frictionClass: cells.text('class'),
-    threadFriction,
-    headFriction,
-    source: cells.text('source'),
-    place: cells.place,
-  }
-}
-
-function runningClearanceRow(cells: Cells): RunningClearanceRow | undefined {
-  const fromDiameter = cells.quantity('from', 'length')
-  const belowDiameter = cells.quantity('below', 'length')
-  const clearance = cells.quantity('clearance', 'diametral-clearance')
-  return (
-    fromDiameter && belowDiameter && clearance && {fromDiameter, belowDiameter, clearance, place: cells.place}
-  )
-}
-
-function cargoRow(cells: Cells): Cargo | undefined {
-  const id = cells.id('id')
-  const density = cells.datum('density', 'density')
-  const word = cells.oneOf('word', ['DANGER', 'WARNING'])
-  if (id === undefined || !density || !word) return undefined
-  return {
-    id,
-    title: cells.text('title'),
-    density,
-    flammable: cells.yesNo('flammable'),
-    waterReactive: cells.yesNo('water-reactive'),
-    toxic: cells.yesNo('toxic'),
-    purgeMedium: cells.text('purge-medium'),
-    word,
-    protection: cells.text('protection'),
-    place: cells.place,
-  }
 }

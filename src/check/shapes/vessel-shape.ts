@@ -1,6 +1,6 @@
 import type {z} from 'zod'
 import {positionRoles, type Vessel} from '../../handbook-model/vessel-content.ts'
-import {components, factValues} from './dynamic-maps.ts'
+import {components, factValues, fittedMaterials} from './dynamic-maps.ts'
 import {isolationOf, isolationShape} from './isolation-shape.ts'
 import {
   date,
@@ -56,6 +56,7 @@ const position = fields({
   'stack-sections': stackSections.optional(),
   components,
   facts: factValues,
+  materials: fittedMaterials.optional(),
   isolation: isolationShape.optional(),
   differences: differences.optional(),
 })
@@ -128,8 +129,9 @@ export const vesselShape: z.ZodType<Vessel> = fields({
   differences: differences.optional(),
 }).transform(({isolationPattern, positions, ...rest}) => ({
   ...rest,
-  positions: positions.map(({isolation, stackSections: sections, ...one}) => ({
+  positions: positions.map(({isolation, stackSections: sections, materials, ...one}) => ({
     ...one,
+    materials: materials ?? [],
     stackSections: sections ?? [],
     isolation: isolationOf(one.tag, one.role === 'portable' ? [] : (isolationPattern ?? []), isolation ?? []),
   })),

@@ -38,6 +38,8 @@ describe('a procedure that stands once for several pumps', () => {
     ['vessel', '::restore{role=pressure}', 'isolation role `pressure`'],
     ['vessel', '::identify{fact=backstop}', '`identify` of `backstop`'],
     ['vessel', '::cargo-table', 'table of cargoes'],
+    ['vessel', '::material-table', 'table of the materials of one pump'],
+    ['design', '::material-table', 'table of the materials of one pump'],
     ['vessel', reading, 'reading `gap` against a limit of one design'],
     [
       'design',
