@@ -214,10 +214,8 @@ function boundStanding(
       return [{kind: 'entry-limits', limits: entryLimitLines(desk)}]
     case 'tally':
       return [{kind: 'tally', id: elementId(procedure.id, part.id), what: part.what}]
-    case 'write-in': {
-      const {what, columns} = part
-      return [{kind: 'write-in', id: elementId(procedure.id, part.id), what, columns}]
-    }
+    case 'write-in':
+      return [{kind: part.kind, id: elementId(procedure.id, part.id), what: part.what, columns: part.columns}]
     default:
       return neverReached(part)
   }
