@@ -134,6 +134,9 @@ function startPage(vessel: Vessel, desks: readonly PumpDesk[]): StartPage {
           (value) => value.result.kind === 'not-known' && value.calculation === undefined,
         ).length + desk.position.facts.filter((fact) => fact.value === undefined).length,
     })),
+    portable: desks.flatMap(({position: {id, tag, keptAt}}) =>
+      keptAt ? [{link: {text: tag, path: positionPath(id)}, keptAt: keptAt.en}] : [],
+    ),
     jobs: jobsOf(desks).map((job) => ({
       title: job.title.en,
       purpose: job.purpose.en,

@@ -81,6 +81,7 @@ export function positionStatedValues(
     ['house.test-run-act', 'share of the curve below which the pump is opened', house.testRunAct],
     ['house.oil-tolerance', 'how far an oil volume may lie from the computed one', house.oilTolerance],
     ['house.flush-changes', 'oil changes of one flush', house.flushChanges],
+    ['house.portable-rig-time', 'longest time of the drill of the portable pump', house.portableRigTime],
   ]
   return [
     ...list.map(([id, title, datum]) => stated(id, title, datum, false, position.tag)),

@@ -173,6 +173,7 @@ export const houseValueNames = [
   'test-run-act',
   'oil-tolerance',
   'flush-changes',
+  'portable-rig-time',
 ] as const
 
 /** Names of what the ship supplies. */

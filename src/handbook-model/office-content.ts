@@ -52,6 +52,8 @@ export interface HouseLimits {
   readonly oilTolerance: Datum<'ratio'>
   /** Changes of the oil when a pump is flushed and vented. */
   readonly flushChanges: Datum<'count'>
+  /** From the alarm to the portable pump that pumps. */
+  readonly portableRigTime: Datum<'time'>
 }
 
 export interface EntryLimit {

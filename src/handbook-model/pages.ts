@@ -135,6 +135,8 @@ export interface StartPage {
     readonly design: string
     readonly notKnown: number
   }[]
+  /** Pumps that the tank plan cannot show, with the place where each is kept. */
+  readonly portable: readonly {readonly link: PageLink; readonly keptAt: string}[]
   readonly jobs: readonly {readonly title: string; readonly purpose: string; readonly interval: string}[]
   /** What serves the whole ship, whatever the pump. */
   readonly procedures: readonly ProcedureLine[]

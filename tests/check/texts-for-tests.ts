@@ -40,6 +40,7 @@ house:
   test-run-act: 90 %
   oil-tolerance: 10 %
   flush-changes: 10
+  portable-rig-time: 90 min
 `
 
 const sources = `sources:

@@ -57,6 +57,7 @@ const office: Office = {
     testRunAct: datum(percent(90), '90', '%'),
     oilTolerance: datum(percent(10), '10', '%'),
     flushChanges: datum(count(10), '10', ''),
+    portableRigTime: datum(minutes(90), '90', 'min'),
   },
   facts: [
     {

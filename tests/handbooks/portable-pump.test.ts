@@ -10,6 +10,44 @@ import {addPortablePump} from './portable-pump-for-tests.ts'
 
 const vesselFile = 'vessels/vessel-s/vessel.yaml'
 
+/** A page of the whole ship that sends its reader to a procedure of a pump. */
+const ofTheShip = (to: string): string => `---
+id: round
+activity: card
+maintenance: all
+scope: vessel
+performed-by: second engineer
+supervised-by: chief engineer
+competence: crew
+people: 1
+hours: 1
+clear-height: none
+weather: calm
+permits: []
+tools: []
+parts: []
+records: []
+retired-ids: []
+---
+# Round
+
+This page is read on a round.
+
+## State before
+
+- A pump is chosen.
+
+## State after
+
+- The round is done.
+
+## Go
+
+::section{#go}
+
+1. :step{#go-on} Start the work by :procedure[its page]{ref=${to}}.
+`
+
 const told = (spoil: (content: ChangedContent) => void): ReturnType<typeof errorsAfter> =>
   errorsAfter((content) => {
     addPortablePump(content)
@@ -53,6 +91,44 @@ describe('a vessel with a portable pump', () => {
       expect(page('p/1p/index.html')).not.toContain('Rig the portable pump')
       expect(page('p/portable-1/index.html')).not.toContain('Wear ring check')
       expect(page('index.html')).toContain('Rig drill')
+    }, smallContent))
+
+  test('leads to it from the start page, beside the plan of the tanks', () =>
+    withChangedContent(async (content) => {
+      addPortablePump(content)
+      const {vessels} = await renderedContent(content.folder)
+      const file = vessels.get('vessel-s')?.find(({path}) => path === 'index.html')
+      const beside = new TextDecoder()
+        .decode(file?.bytes)
+        .split('<h2 id="plan-head">')[1]
+        ?.split('</section>')[0]
+      expect(beside).toContain(
+        '<a href="p/portable-1/index.html"><b>PORTABLE 1</b><span>kept at: forward store</span></a>',
+      )
+    }, smallContent))
+
+  test('prints NOT KNOWN where the office has set no time for the drill', () =>
+    withChangedContent(async (content) => {
+      addPortablePump(content)
+      content.replace(
+        'procedures/rig.md',
+        'to its handle.',
+        'to its handle.\n\n   ::value{ref=house.portable-rig-time}',
+      )
+      const plate = async (): Promise<string> => {
+        const {vessels} = await renderedContent(content.folder)
+        const file = vessels.get('vessel-s')?.find(({path}) => path === 'p/portable-1/rig.html')
+        return new TextDecoder().decode(file?.bytes).split('longest time of the drill')[0]?.slice(-300) ?? ''
+      }
+      expect(await plate()).toContain('90')
+      content.replace(
+        'office.yaml',
+        'portable-rig-time: 90 min',
+        'portable-rig-time: {value: not known, reason: no drill was timed}',
+      )
+      const unknown = await plate()
+      expect(unknown).toContain('NOT KNOWN')
+      expect(unknown).not.toContain('90')
     }, smallContent))
 })
 
@@ -121,6 +197,16 @@ describe('a procedure', () => {
     )
     expect(lines).toEqual([
       'procedures/ring-check.md:42:67 error Unexpected reference to `rig` on position `1p` of `vessel-s`, which it is not for, expected a procedure of this pump no-undefined-reference',
+    ])
+  })
+
+  test('of the whole ship sends the reader where its first pump leads', async () => {
+    const {errors: lines} = await told((content) => {
+      content.write('procedures/round.md', ofTheShip('ring-check'))
+      content.write('procedures/hose-round.md', ofTheShip('rig').replace('id: round', 'id: hose-round'))
+    })
+    expect(lines).toEqual([
+      'procedures/hose-round.md:35:36 error Unexpected reference to `rig` on position `1p` of `vessel-s`, which it is not for, expected a procedure of this pump no-undefined-reference',
     ])
   })
 

@@ -252,6 +252,7 @@ const start: Page = {
       notKnown: 3,
     },
   ],
+  portable: [{link: link('to-portable', 'p/4s/index.html'), keptAt: text('start-kept-at')}],
   jobs: [{title: text('start-job'), purpose: text('start-purpose'), interval: text('start-interval')}],
   urgent: [
     {

@@ -255,4 +255,5 @@ const kindsOfNames: ReadonlyMap<string, QuantityKind> = new Map([
   ['purge-changes', 'count'],
   ['entry-air-changes', 'count'],
   ['flush-changes', 'count'],
+  ['portable-rig-time', 'time'],
 ])

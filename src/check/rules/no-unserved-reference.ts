@@ -19,7 +19,10 @@ export function noUnservedReference(
   pumps: readonly Pump[],
   files: ContentFiles,
 ): void {
-  const served = pumps.filter(({facts}) => serves(procedure, facts))
+  const served = pumpsOfPages(
+    procedure,
+    pumps.filter(({facts}) => serves(procedure, facts)),
+  )
   for (const {reference, under} of procedureReferences(procedure)) {
     const other = procedures.get(reference.id)
     const lost =
@@ -41,4 +44,12 @@ export function noUnservedReference(
       },
     )
   }
+}
+
+/** Whose pages its links lead to: a page of the ship or of a design leads to those of its first pump. */
+function pumpsOfPages({scope}: Procedure, served: readonly Pump[]): readonly Pump[] {
+  if (scope === 'position') return served
+  const page = ({vessel, design}: Pump): string =>
+    scope === 'vessel' ? vessel.id : `${vessel.id}/${design.id}`
+  return served.filter((pump, index) => served.findIndex((one) => page(one) === page(pump)) === index)
 }

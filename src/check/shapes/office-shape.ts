@@ -47,6 +47,7 @@ const house = fields({
   'test-run-act': quantity('ratio'),
   'oil-tolerance': quantity('ratio'),
   'flush-changes': quantity('count'),
+  'portable-rig-time': quantity('time'),
 })
 
 /** What a condition reads as a word of its own, and the facts that every pump has. */
