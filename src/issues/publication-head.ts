@@ -1,5 +1,6 @@
 import type {HandbookPages, PageHead, PageState} from '../handbook-model/pages.ts'
 import type {ListedUrgent, NamedPage, PartLink} from '../handbook-model/publication.ts'
+import {identityIn} from '../technical-text/identity-in.ts'
 import type {Ledger, PageEntry} from './ledger.ts'
 
 /** What the pages about an issue are made from. */
@@ -61,13 +62,8 @@ export function listedUrgent(
 export function named(id: string, entry: PageEntry, texts: ReadonlyMap<string, string>): NamedPage {
   return {
     id,
-    title: titleIn(texts.get(entry.hash)) ?? id,
-    path: entry.path ?? '',
+    title: identityIn(texts.get(entry.hash), 'title') ?? id,
+    path: entry.path,
     revision: `${entry.revision}${entry.suffix ?? ''}`,
   }
-}
-
-/** Title of a page, from its technical text. */
-export function titleIn(text: string | undefined): string | undefined {
-  return /^identity\ttitle\t(.*)$/mu.exec(text ?? '')?.[1]
 }
