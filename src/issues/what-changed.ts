@@ -4,6 +4,7 @@ import {compareTexts, type LineChange} from '../technical-text/compare-texts.ts'
 import {doneTo, isRenumbering} from '../technical-text/line-changes.ts'
 import {areaOfLines} from './page-differences.ts'
 import {
+  alike,
   issueWords,
   listedUrgent,
   named,
@@ -61,13 +62,15 @@ export function whatChanged({
       ? {added: [], wording: [], withdrawn: []}
       : {
           added: earlier
-            ? standing.filter(({before}) => !before || before.withdrawn).map(({page}) => page)
+            ? alike(standing.filter(({before}) => !before || before.withdrawn).map(({page}) => page))
             : [],
-          wording: moved
-            .filter(({entry, before}) => entry.revision === before?.revision)
-            .map(({page}) => page),
-          withdrawn: now.flatMap(({entry, before, page}) =>
-            entry.withdrawn && !before?.withdrawn ? [{...page, reason: entry.withdrawn.reason}] : [],
+          wording: alike(
+            moved.filter(({entry, before}) => entry.revision === before?.revision).map(({page}) => page),
+          ),
+          withdrawn: alike(
+            now.flatMap(({entry, before, page}) =>
+              entry.withdrawn && !before?.withdrawn ? [{...page, reason: entry.withdrawn.reason}] : [],
+            ),
           ),
         }),
   }))
@@ -80,7 +83,7 @@ interface MovedPage {
 }
 
 function grouped(moved: readonly MovedPage[]): readonly ChangeGroup[] {
-  const groups = new Map<string, ChangeGroup>()
+  const groups = new Map<string, Omit<ChangeGroup, 'pages'> & {readonly pages: readonly NamedPage[]}>()
   for (const {page, reasons, changes} of moved) {
     const kept = changes.filter((one) => !isRenumbering(one))
     const key = JSON.stringify([reasons, kept])
@@ -93,7 +96,7 @@ function grouped(moved: readonly MovedPage[]): readonly ChangeGroup[] {
       values: linesOf('values', kept),
     })
   }
-  return [...groups.values()]
+  return [...groups.values()].map((group) => ({...group, pages: alike(group.pages)}))
 }
 
 /** Lines of one part of the group; what is neither of steps nor of cautions stands with the values. */

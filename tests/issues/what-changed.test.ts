@@ -1,6 +1,7 @@
 import {expect, test} from 'vitest'
 import type {ChangedPage} from '../../src/handbook-model/publication.ts'
 import type {Ledger, PageEntry} from '../../src/issues/ledger.ts'
+import {alike} from '../../src/issues/publication-head.ts'
 import {whatChanged} from '../../src/issues/what-changed.ts'
 import {checkCode, technicalHash} from '../../src/technical-text/technical-hash.ts'
 import {ledgerWith} from './ledger-for-tests.ts'
@@ -61,4 +62,22 @@ test('what changed is silent on a step that has another number alone', () => {
     cautions: [],
     values: [],
   })
+})
+
+test('pages of one title, revision and reason stand together in their order', () => {
+  const page = {path: 'a.html', title: 'Purging', revision: '2'}
+  expect(
+    alike([
+      {...page, id: 'vessel-a/4s/purging', reason: 'split'},
+      {...page, id: 'vessel-a/4s/rings', title: 'Rings'},
+      {...page, id: 'vessel-a/4p/purging', reason: 'split'},
+      {...page, id: 'vessel-a/3p/purging', reason: 'joined'},
+      {...page, id: 'vessel-a/3s/purging', reason: 'split', revision: '3'},
+    ]).map(({title, revision, reason, pages}) => [title, revision, reason, pages.map(({id}) => id)]),
+  ).toEqual([
+    ['Purging', '2', 'split', ['vessel-a/4s/purging', 'vessel-a/4p/purging']],
+    ['Rings', '2', '', ['vessel-a/4s/rings']],
+    ['Purging', '2', 'joined', ['vessel-a/3p/purging']],
+    ['Purging', '3', 'split', ['vessel-a/3s/purging']],
+  ])
 })
