@@ -23,16 +23,16 @@ const ownScripts = readdirSync(`${root}.config`)
   .map((name) => `.config/${name}`)
 
 const areas = [
-  {name: 'compile', budget: 10, words: [node, '.config/compile.mjs']},
-  {name: 'types', budget: 25, words: [node, 'node_modules/typescript/bin/tsc', '--noEmit', '-p', '.']},
+  {name: 'compile', budget: 5, words: [node, '.config/compile.mjs']},
+  {name: 'types', budget: 12, words: [node, 'node_modules/typescript/bin/tsc', '--noEmit', '-p', '.']},
   {
     name: 'types of the runtime',
-    budget: 10,
+    budget: 5,
     words: [node, 'node_modules/typescript/bin/tsc', '--noEmit', '-p', 'src/browser'],
   },
   {
     name: 'lint and format',
-    budget: 15,
+    budget: 8,
     words: [
       node,
       'node_modules/@biomejs/biome/bin/biome',
@@ -43,11 +43,11 @@ const areas = [
       ...ownScripts,
     ],
   },
-  {name: 'unit tests', budget: 240, words: vitest('.config/vitest.mjs', 'unit'), counts: '.build/unit.json'},
-  {name: 'sample build', budget: 30, words: [node, '.build/cli.js', 'build']},
+  {name: 'unit tests', budget: 290, words: vitest('.config/vitest.mjs', 'unit'), counts: '.build/unit.json'},
+  {name: 'sample build', budget: 20, words: [node, '.build/cli.js', 'build']},
   {
     name: 'offline and printed',
-    budget: 150,
+    budget: 140,
     words: vitest('.config/vitest-browsers.mjs', 'browsers'),
     counts: '.build/browsers.json',
   },

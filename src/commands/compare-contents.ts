@@ -1,8 +1,9 @@
+import {compilePages} from '../compile/compile-pages.ts'
 import type {ComputedValue, ComputedValues} from '../handbook-model/computed.ts'
 import {notKnownWords} from '../handbook-model/computed.ts'
-import type {Content} from '../handbook-model/content.ts'
 import {printedText} from '../quantities/print-quantity.ts'
 import {compareTextSets, type PageChange} from '../technical-text/compare-texts.ts'
+import {technicalText} from '../technical-text/technical-text.ts'
 import {
   figureText,
   type PrintedFigure,
@@ -10,7 +11,7 @@ import {
   type ValueMove,
   valueMoves,
 } from '../technical-text/value-moves.ts'
-import {type CheckedContent, stateVessel} from './run-stages.ts'
+import type {CheckedContent} from './run-stages.ts'
 
 /** What differs between two contents: values as they print, and pages by their technical text. */
 export interface ContentMoves {
@@ -76,13 +77,12 @@ function printedValue({result, condition}: ComputedValue): PrintedFigure {
 }
 
 /** Technical texts of all pages of all vessels by page id. */
-export function technicalTextsOf({content, values, history}: CheckedContent): ReadonlyMap<string, string> {
+export function technicalTextsOf({content, values}: CheckedContent): ReadonlyMap<string, string> {
   if (!content || !values) return new Map()
   return new Map(
-    vesselsOf(content).flatMap((vessel) => [...stateVessel(content, values, vessel, history).technicalTexts]),
+    [...content.vessels.keys()].flatMap((id) => {
+      const {vessel, pages} = compilePages(content, values, id)
+      return pages.map((page): [string, string] => [page.head.id, technicalText(page, vessel.name)])
+    }),
   )
-}
-
-function vesselsOf(content: Content): readonly string[] {
-  return [...content.vessels.keys()]
 }

@@ -16,7 +16,7 @@ import {technicalHash} from '../technical-text/technical-hash.ts'
 import {handbookFiles} from './handbook-files.ts'
 import {type CommandOptions, countWords, messagesData, messagesText, type Outcome} from './outcome.ts'
 import {type ProgramWithVersion, readProgramWithVersion} from './program-files.ts'
-import {checkAndCompute, stateVessel} from './run-stages.ts'
+import {checkAndCompute, statePages, stateVessel} from './run-stages.ts'
 import {writeWhole} from './write-whole.ts'
 
 /** What an issue is called, and who issues it. */
@@ -105,7 +105,7 @@ export async function runIssue(
   const open: Ledger = {version: 1, ...facts, manifestHash: '0'.repeat(64), pages}
   options.progress(`rendering ${vessel}`)
   const now = withIssue(history, open, draft.technicalTexts)
-  const rendered = handbookFiles(stateVessel(content, values, vessel, now), program, now, files)
+  const rendered = handbookFiles(statePages(draft.pages, now), program, now, files)
   checkFiles(vessel, rendered, files)
   if (stopsTheBuild(files)) return failed()
   const ledger: Ledger = {...open, manifestHash: technicalHash(manifestLines(rendered))}

@@ -75,7 +75,7 @@ export function previewSides(
   }
 }
 
-/** Pages that explain values: one of each pump, four of each design. */
+/** Pages that explain values: one of each pump, some of each design. */
 function isExplanation(page: string): boolean {
   const [, , name = '', ...more] = page.split('/')
   return more.length === 0 && designPages.some((one) => one === name)

@@ -7,13 +7,13 @@ import {nodeDisk} from '../publish/disk.ts'
 import {faultOfOutFolder} from '../publish/out-folder.ts'
 import {completeInterruptedSwaps} from '../publish/publish-vessel.ts'
 import {renderImpact} from '../render/render-impact.ts'
-import {compareTextSets} from '../technical-text/compare-texts.ts'
+import {compareTextSets, type PageChange} from '../technical-text/compare-texts.ts'
 import {valueMoves} from '../technical-text/value-moves.ts'
 import {movesText} from './compare-contents.ts'
 import {earlierContent} from './earlier-content.ts'
 import {impactView, placesOf} from './impact-view.ts'
 import {type CommandOptions, countWords, messagesData, messagesText, type Outcome} from './outcome.ts'
-import {type PreviewBase, type PreviewSides, previewSides} from './preview-bases.ts'
+import {type PreviewBase, previewSides} from './preview-bases.ts'
 import {readProgramFiles} from './program-files.ts'
 import {checkAndCompute} from './run-stages.ts'
 import {writeWhole} from './write-whole.ts'
@@ -64,7 +64,15 @@ export async function runPreview(
     const entry = newestLedger(checked.history, page.split('/')[0] ?? '')?.pages[page]
     return entry && `${entry.revision}${entry.suffix ?? ''}`
   }
-  const impact = impactBetween(sides, pumps, revisionOf)
+  const {texts, values} = sides
+  const pages = compareTextSets(texts.before, texts.after)
+  const impact = impactOf({
+    ...texts,
+    pages,
+    values: valueMoves(values.before, values.after),
+    pumps,
+    revisionOf,
+  })
   const path = join(options.out, impactPage)
   writeWhole(
     path,
@@ -75,27 +83,18 @@ export async function runPreview(
     exitStatus: 0,
     out: options.json
       ? `${JSON.stringify({passed: true, page: path, bases: sides.bases, ...impact, messages: messagesData(files)}, null, 2)}\n`
-      : impactText(impact, sides, path),
+      : impactText(impact, pages, sides.bases, path),
     err: messagesText(files, options),
   }
 }
 
-function impactBetween(
-  {texts, values}: PreviewSides,
-  pumps: ReadonlySet<string>,
-  revisionOf: (page: string) => string | undefined,
-): Impact {
-  return impactOf({
-    ...texts,
-    pages: compareTextSets(texts.before, texts.after),
-    values: valueMoves(values.before, values.after),
-    pumps,
-    revisionOf,
-  })
-}
-
-function impactText(impact: Impact, {bases, texts}: PreviewSides, path: string): string {
-  const moves = movesText({values: impact.values, pages: compareTextSets(texts.before, texts.after)})
+function impactText(
+  impact: Impact,
+  pages: readonly PageChange[],
+  bases: readonly PreviewBase[],
+  path: string,
+): string {
+  const moves = movesText({values: impact.values, pages})
   const differences = impact.differences.flatMap(({change, block, before, after, pages}) => [
     `  ${change} ${block}: ${placesOf(pages)}`,
     ...before.map((text) => `    - ${text}`),

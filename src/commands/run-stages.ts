@@ -93,7 +93,7 @@ export interface StatedPages {
   readonly issue: {readonly number: string; readonly date: string} | undefined
 }
 
-/** Compiles one vessel, holds each page against its newest issue and tells what that issue changed. */
+/** Compiles one vessel and states its pages. */
 export function stateVessel(
   content: Content,
   values: ComputedValues,
@@ -101,9 +101,13 @@ export function stateVessel(
   history: IssueHistory,
   withPlaces = false,
 ): StatedPages {
-  const pages = compilePages(content, values, vessel, withPlaces)
+  return statePages(compilePages(content, values, vessel, withPlaces), history)
+}
+
+/** Holds each page of a vessel against its newest issue and tells what that issue changed. */
+export function statePages(pages: HandbookPages, history: IssueHistory): StatedPages {
   const {texts} = history
-  const [earlier, ledger] = lastTwo(history.ledgers.get(vessel))
+  const [earlier, ledger] = lastTwo(history.ledgers.get(pages.vessel.id))
   const lines = new Map(pages.pages.map((page) => [page.head.id, technicalLines(page, pages.vessel.name)]))
   const technicalTexts = new Map([...lines].map(([id, own]) => [id, textOfLines(own)]))
   const states = new Map(

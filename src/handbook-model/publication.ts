@@ -26,7 +26,7 @@ export interface ListedUrgent {
   /** Its days in words. */
   readonly from: string
   readonly to: string
-  readonly pages: readonly NamedPage[]
+  readonly pages: readonly AlikePages[]
 }
 
 /** A further part of a list that is too long for one page. */
@@ -68,9 +68,17 @@ export interface ChangedPage {
   readonly first: boolean
   readonly urgent: readonly ListedUrgent[]
   readonly changes: readonly ChangeGroup[]
-  readonly added: readonly NamedPage[]
-  readonly wording: readonly NamedPage[]
-  readonly withdrawn: readonly (NamedPage & {readonly reason: string})[]
+  readonly added: readonly AlikePages[]
+  readonly wording: readonly AlikePages[]
+  readonly withdrawn: readonly AlikePages[]
+}
+
+/** Pages of one title in one revision, for one reason where there is one: the same procedure on all pumps is one line. */
+export interface AlikePages {
+  readonly title: string
+  readonly revision: string
+  readonly reason: string
+  readonly pages: readonly Pick<NamedPage, 'id' | 'path'>[]
 }
 
 export interface NamedPage {
@@ -83,7 +91,7 @@ export interface NamedPage {
 /** The same changes for the same reasons, with all pages that they stand on. */
 export interface ChangeGroup {
   readonly reasons: readonly string[]
-  readonly pages: readonly NamedPage[]
+  readonly pages: readonly AlikePages[]
   readonly steps: readonly ChangedLine[]
   readonly cautions: readonly ChangedLine[]
   readonly values: readonly ChangedLine[]

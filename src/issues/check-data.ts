@@ -2,6 +2,7 @@ import type {CheckData, CheckedPage, CheckedRevision, DifferingValue} from '../b
 import type {RenderedFile} from '../handbook-model/files.ts'
 import type {ContentFiles} from '../messages/add-message.ts'
 import {compareTexts, type LineChange} from '../technical-text/compare-texts.ts'
+import {figuresIn} from '../technical-text/line-changes.ts'
 import {issueText} from './issue-text.ts'
 import type {Ledger, PageEntry} from './ledger.ts'
 import {pageDifferences} from './page-differences.ts'
@@ -100,8 +101,4 @@ function differingValue(value: string, {before, after}: LineChange): DifferingVa
     ...(before === undefined ? {} : {sheet: before}),
     ...(after === undefined ? {} : {now: after}),
   }
-}
-
-function figuresIn(text = ''): string {
-  return (text.match(/\d+(?:[.,]\d+)*/gu) ?? []).join(' ')
 }

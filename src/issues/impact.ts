@@ -1,4 +1,5 @@
 import type {PageChange} from '../technical-text/compare-texts.ts'
+import {identityIn} from '../technical-text/identity-in.ts'
 import type {ValueMove} from '../technical-text/value-moves.ts'
 import {differenceAreas, type PageDifference, pageDifferences} from './page-differences.ts'
 
@@ -102,14 +103,12 @@ function isPartOf(texts: readonly string[], printed: ValueMove['before']): boole
 
 function movedPage(change: PageChange, {before, after, revisionOf}: ImpactInput): MovedPage {
   const text = after.get(change.page) ?? before.get(change.page) ?? ''
-  const identity = (kind: string): string | undefined =>
-    new RegExp(`^identity\\t${kind}\\t(.*)$`, 'mu').exec(text)?.[1]
-  const tag = identity('position')
+  const tag = identityIn(text, 'position')
   const revision = revisionOf(change.page)
   return {
     page: change.page,
-    vessel: identity('vessel') ?? '',
-    title: identity('title') ?? '',
+    vessel: identityIn(text, 'vessel') ?? '',
+    title: identityIn(text, 'title') ?? '',
     change: change.kind,
     lines: change.kind === 'changed' ? change.lines.length : 0,
     ...(tag === undefined ? {} : {tag}),

@@ -19,7 +19,7 @@ const pageEntry = z.strictObject({
   /** Of the last text of the revision before this one; none where the page is new. */
   previousHash: hash.optional(),
   /** Address below the vessel folder: where the page is withdrawn, a stub stands there. */
-  path: z.string().optional(),
+  path: z.string(),
   /** Why this revision is there. */
   reasons: z.array(z.string()).optional(),
   withdrawn: z

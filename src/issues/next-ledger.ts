@@ -2,6 +2,7 @@ import type {DeclaredChange, EndedUrgent, Withdrawal} from '../handbook-model/ap
 import type {UrgentRevision} from '../handbook-model/urgent-content.ts'
 import {addMessage, type ContentFiles} from '../messages/add-message.ts'
 import {compareTexts, type LineChange} from '../technical-text/compare-texts.ts'
+import {figuresIn} from '../technical-text/line-changes.ts'
 import {checkCode, technicalHash} from '../technical-text/technical-hash.ts'
 import {issueText} from './issue-text.ts'
 import type {Ledger, PageEntry} from './ledger.ts'
@@ -14,7 +15,7 @@ export type IssueFacts = Omit<Ledger, 'version' | 'pages' | 'manifestHash'>
 export interface IssuedPage {
   readonly id: string
   /** Address below the vessel folder. */
-  readonly path?: string
+  readonly path: string
   readonly text: string
   /** Paths of the sources that it is made from. */
   readonly madeFrom: readonly string[]
@@ -65,7 +66,7 @@ function nextEntry(
 ): PageEntry {
   const {date} = input.facts
   const hash = technicalHash(page.text)
-  if (!earlier) return {revision: 1, date, code: checkCode(page.id, 1, hash), hash, ...pathOf(page)}
+  if (!earlier) return {revision: 1, date, code: checkCode(page.id, 1, hash), hash, path: page.path}
   if (earlier.hash === hash && !earlier.withdrawn) return earlier
   const changed = page.madeFrom.filter((path) => input.earlier?.sources[path] !== input.facts.sources[path])
   const declared = input.changes.filter(
@@ -97,14 +98,10 @@ function nextEntry(
     date,
     code: checkCode(page.id, revision, hash),
     hash,
-    ...pathOf(page),
+    path: page.path,
     ...(earlier.withdrawn ? {} : {previousHash: earlier.hash}),
     reasons: reasons.length > 0 ? reasons : [`handbook program ${input.facts.toolVersion}`],
   }
-}
-
-function pathOf({path}: IssuedPage): Pick<PageEntry, 'path'> {
-  return path === undefined ? {} : {path}
 }
 
 /** Kinds of lines that hold wording; values, limits, cautions, holds, order and presence are never wording. */
@@ -130,10 +127,6 @@ const wordingKinds: ReadonlySet<string> = new Set([
 function isWording({kind, before, after}: LineChange): boolean {
   if (!wordingKinds.has(kind) || before === undefined || after === undefined) return false
   return figuresIn(before) === figuresIn(after)
-}
-
-function figuresIn(text: string): string {
-  return (text.match(/\d+(?:[.,]\d+)*/gu) ?? []).join(' ')
 }
 
 /** `a` behind none, then the letters in their order. */

@@ -1,4 +1,5 @@
 import type {LineChange} from '../technical-text/compare-texts.ts'
+import {doneTo, isRenumbering} from '../technical-text/line-changes.ts'
 
 /** Where a reviewer looks for a difference. */
 export const differenceAreas = [
@@ -72,14 +73,6 @@ export function pageDifferences(changes: readonly LineChange[]): readonly PageDi
   ]
 }
 
-/** The number of a step or a caution that stands where it stood, behind one that came or went. */
-function isRenumbering({kind, before, after}: LineChange): boolean {
-  if (!['number', 'word', 'recall'].includes(kind) || before === undefined || after === undefined)
-    return false
-  const unnumbered = (text: string): string => text.replace(/\d+$/u, '')
-  return unnumbered(before) === unnumbered(after)
-}
-
 /** Neighbouring lines of one block that all came, or all went. */
 function joined(changes: readonly LineChange[]): readonly (readonly LineChange[])[] {
   const groups: LineChange[][] = []
@@ -87,16 +80,11 @@ function joined(changes: readonly LineChange[]): readonly (readonly LineChange[]
     const last = groups.at(-1)
     const [first] = last ?? []
     const together =
-      first?.block === change.block && sideOf(first) !== 'changed' && sideOf(first) === sideOf(change)
+      first?.block === change.block && doneTo(first) !== 'changed' && doneTo(first) === doneTo(change)
     if (last && together) last.push(change)
     else groups.push([change])
   }
   return groups
-}
-
-function sideOf({before, after}: LineChange): 'added' | 'changed' | 'removed' {
-  if (before === undefined) return 'added'
-  return after === undefined ? 'removed' : 'changed'
 }
 
 function differenceOf(lines: readonly LineChange[]): PageDifference {
@@ -105,8 +93,8 @@ function differenceOf(lines: readonly LineChange[]): PageDifference {
   const texts = (pick: (one: LineChange) => string | undefined): readonly string[] =>
     lines.flatMap((one) => pick(one) ?? [])
   return {
-    area: areaOf(block, lines),
-    change: first ? sideOf(first) : 'changed',
+    area: areaOfLines(block, lines),
+    change: first ? doneTo(first) : 'changed',
     block,
     before: texts(({before}) => before),
     after: texts(({after}) => after),
@@ -114,7 +102,8 @@ function differenceOf(lines: readonly LineChange[]): PageDifference {
   }
 }
 
-function areaOf(block: string, lines: readonly LineChange[]): DifferenceArea {
+/** Where a reader looks for lines of one block. */
+export function areaOfLines(block: string, lines: readonly LineChange[]): DifferenceArea {
   if (/^(?:caution|urgent)-/u.test(block) || block === 'cautions') return 'cautions'
   const kinds = lines.map(({kind}) => kind)
   if (kinds.some((kind) => /^(?:isolation|isolate|restore)\b/u.test(kind))) return 'isolation'

@@ -1,5 +1,6 @@
 import {barKey, type PageUpdate, type RemovedBlock, type RemovedKind} from '../handbook-model/page-update.ts'
-import {type LineChange, type PlacedChange, placedChanges} from '../technical-text/compare-texts.ts'
+import {type PlacedChange, placedChanges} from '../technical-text/compare-texts.ts'
+import {isRenumbering} from '../technical-text/line-changes.ts'
 import type {TechnicalLine} from '../technical-text/technical-line.ts'
 import type {NamedText} from './issue-text.ts'
 import type {Ledger, PageEntry} from './ledger.ts'
@@ -70,13 +71,6 @@ function marksOf(
     }
   }
   return {bars, removed: [...removed.values()]}
-}
-
-/** A step or caution that has another number because something before it came or went is itself as it was. */
-export function isRenumbering({kind, before, after}: LineChange): boolean {
-  if (before === undefined || after === undefined) return false
-  if (kind === 'number') return true
-  return (kind === 'word' || kind === 'recall') && before.replace(/\d+$/u, '') === after.replace(/\d+$/u, '')
 }
 
 /** Key of the block that lost a line, where it is still there at the place. */

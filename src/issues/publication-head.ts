@@ -1,5 +1,6 @@
 import type {HandbookPages, PageHead, PageState} from '../handbook-model/pages.ts'
-import type {ListedUrgent, NamedPage, PartLink} from '../handbook-model/publication.ts'
+import type {AlikePages, ListedUrgent, NamedPage, PartLink} from '../handbook-model/publication.ts'
+import {identityIn} from '../technical-text/identity-in.ts'
 import type {Ledger, PageEntry} from './ledger.ts'
 
 /** What the pages about an issue are made from. */
@@ -41,7 +42,7 @@ export function listedUrgent(
   pages: HandbookPages,
   states: ReadonlyMap<string, PageState>,
 ): readonly ListedUrgent[] {
-  const found = new Map<string, ListedUrgent>()
+  const found = new Map<string, Omit<ListedUrgent, 'pages'> & {readonly pages: readonly NamedPage[]}>()
   for (const {head} of pages.pages)
     for (const {number, title, validTo, from, to} of head.urgent ?? []) {
       const state = states.get(head.id)
@@ -54,20 +55,28 @@ export function listedUrgent(
       const known = found.get(number)
       found.set(number, {number, title, validTo, from, to, pages: [...(known?.pages ?? []), page]})
     }
-  return [...found.values()].sort((a, b) => (a.number < b.number ? -1 : 1))
+  return [...found.values()]
+    .map((one) => ({...one, pages: alike(one.pages)}))
+    .sort((a, b) => (a.number < b.number ? -1 : 1))
+}
+
+/** Pages in their order, those of one title, revision and reason together. */
+export function alike(pages: readonly (NamedPage & {readonly reason?: string})[]): readonly AlikePages[] {
+  const groups = new Map<string, AlikePages>()
+  for (const {id, path, title, revision, reason = ''} of pages) {
+    const key = JSON.stringify([title, revision, reason])
+    const known = groups.get(key)
+    groups.set(key, {title, revision, reason, pages: [...(known?.pages ?? []), {id, path}]})
+  }
+  return [...groups.values()]
 }
 
 /** A page of the ledger by name: its title is read from its technical text. */
 export function named(id: string, entry: PageEntry, texts: ReadonlyMap<string, string>): NamedPage {
   return {
     id,
-    title: titleIn(texts.get(entry.hash)) ?? id,
-    path: entry.path ?? '',
+    title: identityIn(texts.get(entry.hash), 'title') ?? id,
+    path: entry.path,
     revision: `${entry.revision}${entry.suffix ?? ''}`,
   }
-}
-
-/** Title of a page, from its technical text. */
-export function titleIn(text: string | undefined): string | undefined {
-  return /^identity\ttitle\t(.*)$/mu.exec(text ?? '')?.[1]
 }

@@ -6,6 +6,7 @@ import type {
   PublicationPage,
   WithdrawnPage,
 } from '../handbook-model/publication.ts'
+import {identityIn} from '../technical-text/identity-in.ts'
 import type {PageEntry} from './ledger.ts'
 import {
   issueWords,
@@ -15,7 +16,6 @@ import {
   partId,
   partsOf,
   publicationHead,
-  titleIn,
 } from './publication-head.ts'
 import {whatChanged} from './what-changed.ts'
 
@@ -106,7 +106,7 @@ function stubsOf({pages, ledger, texts}: PublicationInput): readonly WithdrawnPa
   const taken = new Set(pages.pages.map(({head}) => head.path))
   return Object.entries(ledger?.pages ?? {}).flatMap(([id, entry]): WithdrawnPage[] => {
     const {withdrawn, path} = entry
-    if (!withdrawn || path === undefined || taken.has(path)) return []
+    if (!withdrawn || taken.has(path)) return []
     const replacing = withdrawn.replacedBy
     const page = pages.pages.find(({head}) => head.id === replacing)?.head
     const later = replacing === undefined ? undefined : ledger?.pages[replacing]
@@ -131,6 +131,7 @@ function stubsOf({pages, ledger, texts}: PublicationInput): readonly WithdrawnPa
 
 /** Tag of the pump, where it is a page of one, and the title that the page had. */
 function stubTitle(id: string, text: string | undefined): string {
-  const tag = /^identity\tposition\t(.*)$/mu.exec(text ?? '')?.[1]
-  return [tag, titleIn(text) ?? id].filter((one) => one !== undefined).join(' · ')
+  const tag = identityIn(text, 'position')
+  const title = identityIn(text, 'title') ?? id
+  return tag === undefined ? title : `${tag} · ${title}`
 }

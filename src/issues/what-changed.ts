@@ -1,8 +1,10 @@
 import type {PageHead} from '../handbook-model/pages.ts'
 import type {ChangedLine, ChangedPage, ChangeGroup, NamedPage} from '../handbook-model/publication.ts'
 import {compareTexts, type LineChange} from '../technical-text/compare-texts.ts'
-import {isRenumbering} from './page-update.ts'
+import {doneTo, isRenumbering} from '../technical-text/line-changes.ts'
+import {areaOfLines} from './page-differences.ts'
 import {
+  alike,
   issueWords,
   listedUrgent,
   named,
@@ -60,13 +62,15 @@ export function whatChanged({
       ? {added: [], wording: [], withdrawn: []}
       : {
           added: earlier
-            ? standing.filter(({before}) => !before || before.withdrawn).map(({page}) => page)
+            ? alike(standing.filter(({before}) => !before || before.withdrawn).map(({page}) => page))
             : [],
-          wording: moved
-            .filter(({entry, before}) => entry.revision === before?.revision)
-            .map(({page}) => page),
-          withdrawn: now.flatMap(({entry, before, page}) =>
-            entry.withdrawn && !before?.withdrawn ? [{...page, reason: entry.withdrawn.reason}] : [],
+          wording: alike(
+            moved.filter(({entry, before}) => entry.revision === before?.revision).map(({page}) => page),
+          ),
+          withdrawn: alike(
+            now.flatMap(({entry, before, page}) =>
+              entry.withdrawn && !before?.withdrawn ? [{...page, reason: entry.withdrawn.reason}] : [],
+            ),
           ),
         }),
   }))
@@ -79,42 +83,44 @@ interface MovedPage {
 }
 
 function grouped(moved: readonly MovedPage[]): readonly ChangeGroup[] {
-  const groups = new Map<string, ChangeGroup>()
+  const groups = new Map<string, Omit<ChangeGroup, 'pages'> & {readonly pages: readonly NamedPage[]}>()
   for (const {page, reasons, changes} of moved) {
-    const lines = changes.filter((one) => !isRenumbering(one)).map(changedLine)
-    const key = JSON.stringify([reasons, lines])
+    const kept = changes.filter((one) => !isRenumbering(one))
+    const key = JSON.stringify([reasons, kept])
     const known = groups.get(key)
     groups.set(key, {
       reasons,
       pages: [...(known?.pages ?? []), page],
-      steps: lines.filter((one) => isOfStep(one)),
-      cautions: lines.filter(isOfCaution),
-      values: lines.filter((one) => !isOfStep(one) && !isOfCaution(one)),
+      steps: linesOf('steps', kept),
+      cautions: linesOf('cautions', kept),
+      values: linesOf('values', kept),
     })
   }
-  return [...groups.values()]
+  return [...groups.values()].map((group) => ({...group, pages: alike(group.pages)}))
 }
 
-function changedLine({block, kind, before, after}: LineChange): ChangedLine {
+/** Lines of one part of the group; what is neither of steps nor of cautions stands with the values. */
+function linesOf(
+  part: 'steps' | 'cautions' | 'values',
+  changes: readonly LineChange[],
+): readonly ChangedLine[] {
+  return changes
+    .filter((one) => {
+      const area = areaOfLines(one.block, [one])
+      return (area === 'steps' || area === 'cautions' ? area : 'values') === part
+    })
+    .map(changedLine)
+}
+
+function changedLine(change: LineChange): ChangedLine {
+  const {block, kind, before, after} = change
   return {
-    done: before === undefined ? 'added' : after === undefined ? 'removed' : 'changed',
+    done: doneTo(change),
     block: block.replace(/^.*--/u, ''),
     kind,
     before: before ?? '',
     after: after ?? '',
   }
-}
-
-function isOfStep({kind, block}: ChangedLine): boolean {
-  return ['step', 'hold', 'note', 'number', 'recall', 'section', 'intro'].includes(kind) && !isCaution(block)
-}
-
-function isOfCaution({block}: ChangedLine): boolean {
-  return isCaution(block)
-}
-
-function isCaution(block: string): boolean {
-  return /^(?:caution|urgent)-/u.test(block)
 }
 
 /** Groups in their order, as many to a page as it holds; one page at least. */

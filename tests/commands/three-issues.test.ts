@@ -175,8 +175,10 @@ describe('three issues in a row by commands', () => {
     expect(two).toContain(page)
     expect(two).not.toContain('Before Now')
     expect(three).toMatch(/changed: value hub-bolts\.torque (\d+) N·m (?!\1)\d+ N·m/u)
-    expect(three).toContain('New pages vessel-s/1p/ring-look')
-    expect(three).toMatch(/Withdrawn pages vessel-s\/1p\/ring-check [^:]*: renamed/u)
+    expect(three).toContain('New pages Wear ring check, revision 1 vessel-s/1p/ring-look')
+    expect(three).toMatch(
+      /Withdrawn pages Wear ring check, revision 1[a-z]?: renamed[^:]* vessel-s\/1p\/ring-check /u,
+    )
     const changed = Object.entries(told.ledgers[2].pages).filter(
       ([id, entry]) => entry.hash !== told.ledgers[1].pages[id]?.hash,
     )

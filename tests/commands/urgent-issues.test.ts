@@ -144,7 +144,7 @@ describe('an urgent revision', () => {
         expect(text, path).toMatch(
           /Urgent revisions in force Each stands .* T-07 Hub bolts of a bad batch valid from 2031-02-01, valid to 2031-05-31/u,
         )
-        expect(text, path).toContain(`${page} Wear ring check, revision 2`)
+        expect(text, path).toContain(`Wear ring check, revision 2 ${page}`)
       }
       for (const index of [0, 3])
         expect(visibleText(at(index, path)), path).toContain('Urgent revisions in force None in this folder.')

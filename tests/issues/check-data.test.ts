@@ -26,6 +26,7 @@ function differing(before: string, after: string): unknown {
           date: `2031-0${index + 1}-10`,
           code: `code ${index + 1}`,
           hash: technicalHash(text),
+          path: 'p/4s/wear.html',
         },
       },
     }),

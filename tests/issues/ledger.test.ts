@@ -8,7 +8,13 @@ import {ledgerWith} from './ledger-for-tests.ts'
 const path = 'issues/vessel-a/2031-03.json'
 const hash = 'ab'.repeat(32)
 const page = 'vessel-a/4s/wear'
-const entry = {revision: 2, date: '2031-03-14', code: checkCode(page, 2, hash), hash}
+const entry = {
+  revision: 2,
+  date: '2031-03-14',
+  code: checkCode(page, 2, hash),
+  hash,
+  path: 'p/4s/wear.html',
+}
 
 function reading(text: string): {readonly read: ReturnType<typeof readLedger>; readonly said: string} {
   const files: ContentFiles = new Map()
@@ -48,6 +54,11 @@ describe('a ledger', () => {
     ['half a hash', 'pages.a.hash', {...ledgerWith({}), pages: {a: {...entry, hash: hash.slice(32)}}}],
     ['a suffix of two letters', 'pages.a.suffix', {...ledgerWith({}), pages: {a: {...entry, suffix: 'ab'}}}],
     ['a code that is a number', 'pages.a.code', {...ledgerWith({}), pages: {a: {...entry, code: 7}}}],
+    [
+      'a page without its address',
+      'pages.a.path',
+      {...ledgerWith({}), pages: {a: {...entry, path: undefined}}},
+    ],
     ['a missing vessel', 'vessel', {...ledgerWith({}), vessel: undefined}],
   ])('with %s is a message that names the field', (_what, field, ledger) => {
     const {read, said} = reading(JSON.stringify(ledger))

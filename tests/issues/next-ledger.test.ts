@@ -8,6 +8,7 @@ import {checkCode, technicalHash} from '../../src/technical-text/technical-hash.
 import {ledgerWith} from './ledger-for-tests.ts'
 
 const id = 'vessel-a/4s/wear'
+const path = 'p/4s/wear.html'
 const file = 'procedures/wear.md'
 const old = 'loosen-bolts\tstep\tLoosen each of the 8 bolts.\nhub.torque\tvalue\t61 N·m\n'
 const worded = old.replace('Loosen each of', 'Loosen all')
@@ -16,6 +17,7 @@ const before: PageEntry = {
   date: '2031-03-14',
   code: checkCode(id, 4, technicalHash(old)),
   hash: technicalHash(old),
+  path,
   previousHash: technicalHash('older'),
   reasons: ['first sea trial'],
 }
@@ -55,7 +57,7 @@ function issued(
         date: '2031-04-02',
         sources: {[file]: more.source ?? newSource ?? ''},
       },
-      pages: [...(page ? [{id, text: old, madeFrom: [file], ...page}] : []), ...(more.others ?? [])],
+      pages: [...(page ? [{id, path, text: old, madeFrom: [file], ...page}] : []), ...(more.others ?? [])],
       earlier,
       earlierTexts: more.texts ?? new Map([[technicalHash(old), old]]),
       changes: more.changes ?? [],
@@ -75,7 +77,7 @@ describe('a page of the next issue', () => {
 
   test('that is new begins with revision 1', () => {
     const hash = technicalHash(worded)
-    const others = [{id: 'vessel-a/4s/seal', text: worded, madeFrom: [file]}]
+    const others = [{id: 'vessel-a/4s/seal', path: 'p/4s/seal.html', text: worded, madeFrom: [file]}]
     const files: ContentFiles = new Map()
     const {version: _version, pages: _pages, manifestHash: _manifest, ...facts} = ledgerWith({})
     const input = {
@@ -94,6 +96,7 @@ describe('a page of the next issue', () => {
         date: '2031-03-14',
         code: checkCode('vessel-a/4s/seal', 1, hash),
         hash,
+        path: 'p/4s/seal.html',
       },
     })
     expect(files.size).toBe(0)
@@ -107,6 +110,7 @@ describe('a page of the next issue', () => {
         date: '2031-04-02',
         code: checkCode(id, 5, technicalHash(text)),
         hash: technicalHash(text),
+        path,
         previousHash: before.hash,
         reasons: ['new paste'],
       },
@@ -155,7 +159,7 @@ describe('a page of the next issue', () => {
   })
 
   test('that moved without a reason is told at its source, once for all pages', () => {
-    const others = [{id: 'vessel-a/4p/wear', text: worded, madeFrom: [file]}]
+    const others = [{id: 'vessel-a/4p/wear', path: 'p/4p/wear.html', text: worded, madeFrom: [file]}]
     const {said} = issued({text: worded}, {others})
     expect(said).toBe(
       `content/${file}:1:1 error Unexpected change of \`${file}\` that moves page \`${id}\`, expected its reason in changes.yaml no-unexplained-change\n    mend: Add to changes.yaml: \`- {file: ${file}, hash: ${newSource}, class: technical, reason: …}\`\n`,
@@ -187,7 +191,7 @@ describe('a page of the next issue', () => {
 
 describe('a page that is gone', () => {
   const place = {path: 'changes.yaml', line: 6, column: 5}
-  const beside = {id: 'vessel-a/4s/rings', text: worded, madeFrom: []}
+  const beside = {id: 'vessel-a/4s/rings', path: 'p/4s/rings.html', text: worded, madeFrom: []}
 
   test('is withdrawn with day, reason and the page in its place', () => {
     const withdrawals = [{page: 'wear', reason: 'split', replacedBy: {id: 'rings', place}, place}]
@@ -227,6 +231,7 @@ describe('a page that is gone', () => {
       date: '2031-04-02',
       code: checkCode(id, 5, before.hash),
       hash: before.hash,
+      path,
       reasons: ['joined again'],
     })
   })

@@ -12,6 +12,7 @@ const entry: Ledger['pages'][string] = {
   date: '2031-03-14',
   code: checkCode(id, 3, hash),
   hash,
+  path: 'p/4s/wear.html',
 }
 
 describe('a page against the ledger', () => {

@@ -111,13 +111,13 @@ describe('what changed', () => {
       'changed: step close-pressure Close the pressure valve and lock it. Close the pressure valve and lock it up.',
     )
     expect(visible).toContain('another paste; locked')
-    expect(visible).toContain('New pages vessel-s/1p/ring-look')
+    expect(visible).toMatch(/New pages Wear ring check, revision 1 vessel-s\/1p\/ring-look /u)
     expect(visible).not.toContain('vessel-s/words')
   })
 
   test('names withdrawn pages with their reason in the issue that withdraws them', () => {
     expect(visibleText(pageOf(sites[2], 'changed.html'))).toMatch(
-      /Withdrawn pages vessel-s\/1p\/ring-check .*: one look is enough/u,
+      /Withdrawn pages Wear ring check, revision 2: one look is enough vessel-s\/1p\/ring-check /u,
     )
   })
 })

@@ -5,11 +5,11 @@ import {afterAll, beforeAll, describe, expect, test} from 'vitest'
 import {smallContent} from '../commands/changed-content.ts'
 import {compileProgram} from '../commands/program-for-tests.ts'
 import {otherStep, otherTorque, urgentText} from '../commands/urgent-for-tests.ts'
-import {readSheets} from '../printed/printed-sheets.ts'
+import {type PrintedSheet, readSheets} from '../printed/printed-sheets.ts'
 import {sheetFindings} from '../printed/sheet-faults.ts'
 import {readTaskPage} from '../printed/task-page.ts'
 import {accessibilityFaults} from './accessibility.ts'
-import {type DrivenBrowser, startChromium, startFirefox} from './browsers.ts'
+import {type BrowserWindow, type DrivenBrowser, startChromium, startFirefox} from './browsers.ts'
 import {addressOf, copyToOddFolder} from './odd-folder.ts'
 
 const sheet = 'p/1p/ring-check.html'
@@ -37,9 +37,15 @@ const counting = published('2019-05-01', '2199-12-31')
 /** Whether the hint is seen, what it says, and whether the notice around it is still there. */
 const hints = `JSON.stringify([...document.querySelectorAll('.drawing [data-valid-to]')].map((one) => { const hint = one.querySelector('.urgent-over'); return {seen: hint.getBoundingClientRect().height > 0, words: hint.textContent.replace(/\\s+/g, ' '), whole: one.getBoundingClientRect().height > 40 && one.textContent.includes('T-07')} }))`
 
-async function wordsPrinted(browser: DrivenBrowser, folder: string): Promise<readonly string[]> {
-  const sheets = await readSheets(await browser.print(addressOf(folder, sheet)))
-  return sheets.map(({words}) => words.map(({text}) => text).join(' '))
+/** The sheets of the procedure, printed from a window. */
+async function printedIn(browser: DrivenBrowser): Promise<readonly PrintedSheet[]> {
+  const window = await browser.openWindow()
+  await window.visit(addressOf(over, sheet))
+  return readSheets(await window.print())
+}
+
+function wordsOf({words}: PrintedSheet): string {
+  return words.map(({text}) => text).join(' ')
 }
 
 describe.each([
@@ -47,14 +53,18 @@ describe.each([
   ['firefox', startFirefox],
 ] as const)('an urgent revision in %s', (_name, start) => {
   let browser: DrivenBrowser
+  let window: BrowserWindow
+  let sheets: readonly PrintedSheet[]
   beforeAll(async () => {
     browser = await start(true, 1280)
+    window = await browser.openWindow()
+    sheets = await printedIn(browser)
   })
   afterAll(() => browser.close())
 
   test('whose last day is over says so by the clock, says to ask the office, and stays where it stands', async () => {
     for (const path of pages) {
-      const visit = await browser.visit(addressOf(over, path))
+      const visit = await window.visit(addressOf(over, path))
       const found: unknown = JSON.parse(String(await visit.evaluate(hints)))
       const today = await visit.evaluate(`new Date().toLocaleDateString('sv-SE')`)
       expect(visit.faults, path).toEqual([])
@@ -65,21 +75,19 @@ describe.each([
           whole: true,
         },
       ])
-      await visit.done()
     }
   })
 
   test('that counts gives no hint', async () => {
     for (const path of pages) {
-      const visit = await browser.visit(addressOf(counting, path))
+      const visit = await window.visit(addressOf(counting, path))
       const found: unknown = JSON.parse(String(await visit.evaluate(hints)))
       expect(found, path).toMatchObject([{seen: false, whole: true}])
-      await visit.done()
     }
   })
 
   test('prints on the first sheet with a bar at its side, and its number and last day on every sheet', async () => {
-    const printed = await wordsPrinted(browser, over)
+    const printed = sheets.map(wordsOf)
     expect(printed.length).toBeGreaterThan(1)
     for (const text of printed) expect(text).toMatch(/urgent T-07, valid to 2019-12-31/u)
     const [first = ''] = printed
@@ -88,18 +96,16 @@ describe.each([
     )
     expect(first).toContain('Ask the office what counts now, before you go on.')
     expect(first).toContain('Stand clear of the wrench.')
-    const visit = await browser.visit(addressOf(over, sheet))
+    const visit = await window.visit(addressOf(over, sheet))
     const bar = `(() => { const style = getComputedStyle(document.querySelector('.sheets .urgent')); return style.borderLeftStyle + ' ' + parseFloat(style.borderLeftWidth).toFixed() })()`
     await visit.evaluate(`dispatchEvent(new Event('beforeprint'))`)
     expect(await visit.evaluate(bar)).toBe('double 18')
     await visit.evaluate(`document.querySelector('link[data-paper]').setAttribute('media', 'all')`)
     expect(await visit.evaluate(bar)).toBe('double 15')
     expect(await visit.evaluate(`document.querySelectorAll('[data-overflow]').length`)).toBe(0)
-    await visit.done()
   })
 
-  test('leaves every text of its page on paper, in order and whole', async () => {
-    const sheets = await readSheets(await browser.print(addressOf(over, sheet)))
+  test('leaves every text of its page on paper, in order and whole', () => {
     const page = readTaskPage(readFileSync(join(over, sheet), 'utf8'))
     expect(page.units.length).toBeGreaterThan(10)
     expect(sheetFindings(page, sheets, true)).toMatchObject({faults: [], tall: []})
@@ -107,26 +113,25 @@ describe.each([
 
   test('breaks no rule of accessibility, in none of the palettes', async () => {
     for (const palette of ['day', 'dusk', 'night']) {
-      const visit = await browser.visit(`${addressOf(over, sheet)}?p=${palette}`)
+      const visit = await window.visit(`${addressOf(over, sheet)}?p=${palette}`)
       expect(await accessibilityFaults(visit), palette).toEqual([])
-      await visit.done()
     }
   })
 
   test('fits 320 px', async () => {
     const narrow = await start(true, 320)
+    const own = await narrow.openWindow()
     for (const path of pages) {
-      const visit = await narrow.visit(addressOf(over, path))
+      const visit = await own.visit(addressOf(over, path))
       expect(await visit.evaluate('innerWidth'), path).toBe(320)
       expect(await visit.evaluate('document.documentElement.scrollWidth'), path).toBeLessThanOrEqual(320)
-      await visit.done()
     }
     await narrow.close()
   })
 
   test('without scripts prints its days and no hint', async () => {
     const silent = await start(false, 1280)
-    const text = (await wordsPrinted(silent, over)).join(' ')
+    const text = (await printedIn(silent)).map(wordsOf).join(' ')
     expect(text).toMatch(/URGENT REVISION T-07 .* valid to 2019-12-31/u)
     expect(text).not.toContain('the clock of this computer')
     await silent.close()

@@ -38,7 +38,7 @@ async function wordsInMargin(pdf: Uint8Array): Promise<readonly string[]> {
   }
 }
 
-test.each([
+const pages = [
   'values.html',
   'effective.html',
   'changed.html',
@@ -52,11 +52,17 @@ test.each([
   'p/4s/job-wear-ring-service.html',
   'designs/design-a/torques.html',
   'designs/design-a/fasteners.html',
-])('%s prints no word where change bars stand or beyond', async (path) => {
+]
+
+test('no page prints a word where change bars stand or beyond', async () => {
   const browser = await startChromium(true)
-  const window = await browser.openWindow()
-  await window.visit(addressOf(folder, path))
-  const words = await wordsInMargin(await window.print())
+  const found = await Promise.all(
+    pages.map(async (path) => {
+      const window = await browser.openWindow()
+      await window.visit(addressOf(folder, path))
+      return (await wordsInMargin(await window.print())).map((word) => `${path}, ${word}`)
+    }),
+  )
   await browser.close()
-  expect(words).toEqual([])
+  expect(found.flat()).toEqual([])
 })

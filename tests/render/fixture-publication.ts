@@ -6,6 +6,7 @@ function head(id: string, path: string): PageHead {
 }
 
 const one = {id: 'vessel-a/words', title: 'Words <b>', path: 'words.html', revision: '2a'}
+const alike = {title: one.title, revision: one.revision, reason: '', pages: [{id: one.id, path: one.path}]}
 const line = {done: 'changed', block: 'hub-bolts.torque', kind: 'value', before: '61 <b>', after: ''} as const
 
 const listed = {
@@ -14,7 +15,7 @@ const listed = {
   validTo: '2031-06-14',
   from: 'valid from 2031-03-14',
   to: 'valid to 2031-06-14',
-  pages: [one],
+  pages: [alike],
 }
 
 /** One page of each kind about an issue, with every list filled. */
@@ -37,10 +38,10 @@ export const publication: readonly PublicationPage[] = [
     parts: [{number: 1, path: 'changed.html'}],
     first: true,
     urgent: [listed],
-    changes: [{reasons: ['why <b>'], pages: [one], steps: [line], cautions: [line], values: [line]}],
-    added: [one],
-    wording: [one],
-    withdrawn: [{...one, reason: 'gone'}],
+    changes: [{reasons: ['why <b>'], pages: [alike], steps: [line], cautions: [line], values: [line]}],
+    added: [alike],
+    wording: [alike],
+    withdrawn: [{...alike, reason: 'gone'}],
   },
   {
     kind: 'withdrawn',

@@ -81,14 +81,20 @@ function approved(text: string): (files: ContentFiles) => void {
 function moved(changes: readonly DeclaredChange[], kept: boolean): (files: ContentFiles) => void {
   return (files) => {
     const hash = technicalHash(wordsBefore)
-    const entry = {revision: 1, date: '2031-03-14', code: checkCode('vessel-a/words', 1, hash), hash}
+    const path = 'words.html'
+    const entry = {revision: 1, date: '2031-03-14', code: checkCode('vessel-a/words', 1, hash), hash, path}
     const earlier = ledgerWith({'vessel-a/words': entry}, {sources: {'terms.yaml': firstHash}})
     const {version: _version, pages: _pages, manifestHash: _manifest, ...facts} = earlier
     nextPages(
       {
         facts: {...facts, sources: {'terms.yaml': secondHash}},
         pages: [
-          {id: 'vessel-a/words', text: wordsBefore.replace('A pump', 'One pump'), madeFrom: ['terms.yaml']},
+          {
+            id: 'vessel-a/words',
+            path,
+            text: wordsBefore.replace('A pump', 'One pump'),
+            madeFrom: ['terms.yaml'],
+          },
         ],
         earlier,
         earlierTexts: new Map(kept ? [[hash, wordsBefore]] : []),

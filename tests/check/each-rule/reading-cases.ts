@@ -35,7 +35,7 @@ function partsLinkedTo(target: string): Change {
 function ledgerOf(revision: number): Change {
   const id = 'vessel-s/1p/values'
   const hash = 'a'.repeat(64)
-  const page = {revision, date: '2031-03-14', code: checkCode(id, 1, hash), hash}
+  const page = {revision, date: '2031-03-14', code: checkCode(id, 1, hash), hash, path: 'p/1p/values.html'}
   const text = JSON.stringify(ledgerWith({[id]: page}, {vessel: 'vessel-s'}))
   return (content) => content.write(ledger, text)
 }
