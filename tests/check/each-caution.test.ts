@@ -1,4 +1,5 @@
 import {readdirSync, readFileSync} from 'node:fs'
+import {relative} from 'node:path'
 import {fileURLToPath} from 'node:url'
 import {VFile} from 'vfile'
 import {describe, expect, test} from 'vitest'
@@ -10,6 +11,7 @@ import type {ContentSources} from '../../src/handbook-model/sources.ts'
 import type {ContentFiles} from '../../src/messages/add-message.ts'
 import {sortedMessages} from '../../src/messages/print-messages.ts'
 import {readSources} from '../../src/read/read-sources.ts'
+import {servesVesselOne} from '../commands/vessel-one.ts'
 
 const folder = fileURLToPath(new URL('../../content', import.meta.url))
 const cautions = readdirSync(`${folder}/cautions`).map((name) => name.replace('.yaml', ''))
@@ -26,8 +28,7 @@ const sources = withVesselOne(await readSources(folder, readFiles))
 
 /** The cautions stand in the procedures, whatever the vessel: one vessel is enough to check them with. */
 function withVesselOne(read: ContentSources): ContentSources {
-  const others = /\bvessels\/(?!vessel-a\/)/u
-  return {...read, yaml: new Map([...read.yaml].filter(([path]) => !others.test(path)))}
+  return {...read, yaml: new Map([...read.yaml].filter(([path]) => servesVesselOne(relative(folder, path))))}
 }
 
 /** Errors of the demonstration with the uses of one caution or of one restoration taken out. */
