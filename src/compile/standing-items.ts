@@ -1,5 +1,6 @@
 import type {HoldPoint, Procedure, Section, Step} from '../handbook-model/procedure.ts'
 import type {PumpDesk} from './desk.ts'
+import {onceOnEachPump} from './once-on-each-pump.ts'
 import {standing} from './variant.ts'
 
 /** A section of a procedure with those of its items that stand on one pump; steps carry their number on the page. */
@@ -17,7 +18,10 @@ export type StandingItem =
  *
  * A section of which nothing stands is left out, so that no link leads to it.
  */
-export function standingSections(procedure: Procedure, desk: PumpDesk): readonly StandingSection[] {
+export const standingSections: (procedure: Procedure, desk: PumpDesk) => readonly StandingSection[] =
+  onceOnEachPump(sectionsStanding)
+
+function sectionsStanding(procedure: Procedure, desk: PumpDesk): readonly StandingSection[] {
   let number = 0
   return procedure.sections.flatMap((section) => {
     if (!standing(section.when, desk).stands) return []

@@ -2,6 +2,7 @@ import {serves} from '../conditions/serves.ts'
 import type {WrittenCondition} from '../handbook-model/condition.ts'
 import type {Content} from '../handbook-model/content.ts'
 import type {Job} from '../handbook-model/office-content.ts'
+import {onceForEach} from '../handbook-model/once-for-each.ts'
 import type {PageLink} from '../handbook-model/pages.ts'
 import type {CautionUse, Procedure} from '../handbook-model/procedure.ts'
 import type {PumpDesk} from './desk.ts'
@@ -73,12 +74,23 @@ export function proceduresUsing(
 
 /** Every place of this pump's procedures that shows a value: step, hold point, section, or the page where it stands outside them. */
 export function proceduresShowing(value: string, desk: PumpDesk): readonly PageLink[] {
-  return proceduresOf([desk]).flatMap((procedure) => {
-    const places = valuesShown(procedure, desk).filter((use) => use.value === value)
-    const links = new Map(places.map((use) => [use.at?.id ?? '', linkOf(use, procedure, desk)]))
-    return [...links.values()]
-  })
+  return placesOfValues(desk).get(value) ?? []
 }
+
+const placesOfValues = onceForEach((desk: PumpDesk): ReadonlyMap<string, readonly PageLink[]> => {
+  const places = new Map<string, PageLink[]>()
+  for (const procedure of proceduresOf([desk])) {
+    const seen = new Set<string>()
+    for (const use of valuesShown(procedure, desk)) {
+      const key = `${use.value} ${use.at?.id ?? ''}`
+      if (seen.has(key)) continue
+      seen.add(key)
+      const links = places.get(use.value) ?? []
+      places.set(use.value, [...links, linkOf(use, procedure, desk)])
+    }
+  }
+  return places
+})
 
 /** Ids of the procedure pages of a vessel that show a value standing on a source, in page order. */
 export function pagesStandingOn(source: string, desks: readonly PumpDesk[]): readonly string[] {

@@ -1,6 +1,7 @@
 import type {Procedure, Step, StepPart} from '../handbook-model/procedure.ts'
 import {valuesInText} from './bind-text.ts'
 import type {PumpDesk} from './desk.ts'
+import {onceOnEachPump} from './once-on-each-pump.ts'
 import {type StandingSection, standingSections} from './standing-items.ts'
 import {standing} from './variant.ts'
 
@@ -20,7 +21,10 @@ export interface ValueUse {
  *
  * Limits of readings and the order behind a figure count as shown. What belongs to another variant does not.
  */
-export function valuesShown(procedure: Procedure, desk: PumpDesk): readonly ValueUse[] {
+export const valuesShown: (procedure: Procedure, desk: PumpDesk) => readonly ValueUse[] =
+  onceOnEachPump(valuesOfProcedure)
+
+function valuesOfProcedure(procedure: Procedure, desk: PumpDesk): readonly ValueUse[] {
   const onPage = [...procedure.purpose, ...procedure.before].flatMap(valuesInText)
   const behind = procedure.after.flatMap(valuesInText)
   return [

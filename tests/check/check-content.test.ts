@@ -8,14 +8,17 @@ import type {Content} from '../../src/handbook-model/content.ts'
 import type {ContentSources} from '../../src/handbook-model/sources.ts'
 import type {ContentFiles} from '../../src/messages/add-message.ts'
 import {sourcesFromTexts} from '../../src/read/read-sources.ts'
+import {servesVesselOne} from '../commands/vessel-one.ts'
 import {linesOf} from './messages-for-tests.ts'
 
 const folder = fileURLToPath(new URL('../../content/', import.meta.url))
+/** What serves vessel one: a fault of these tests needs no second vessel. */
 const texts: ReadonlyMap<string, string> = new Map(
   readdirSync(folder, {recursive: true, withFileTypes: true}).flatMap((entry) => {
     if (!entry.isFile()) return []
     const whole = join(entry.parentPath, entry.name)
-    return [[relative(folder, whole).replaceAll(sep, '/'), readFileSync(whole, 'utf8')] as const]
+    const path = relative(folder, whole).replaceAll(sep, '/')
+    return servesVesselOne(path) ? [[path, readFileSync(whole, 'utf8')] as const] : []
   }),
 )
 

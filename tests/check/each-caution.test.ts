@@ -1,4 +1,5 @@
 import {readdirSync, readFileSync} from 'node:fs'
+import {relative} from 'node:path'
 import {fileURLToPath} from 'node:url'
 import {VFile} from 'vfile'
 import {describe, expect, test} from 'vitest'
@@ -6,17 +7,29 @@ import {parse} from 'yaml'
 import {checkContent} from '../../src/check/check-content.ts'
 import {hazardClassesOfActions, reactiveCargoHazard} from '../../src/check/rules/hazard-classes-of-actions.ts'
 import type {Content} from '../../src/handbook-model/content.ts'
+import type {ContentSources} from '../../src/handbook-model/sources.ts'
 import type {ContentFiles} from '../../src/messages/add-message.ts'
 import {sortedMessages} from '../../src/messages/print-messages.ts'
 import {readSources} from '../../src/read/read-sources.ts'
+import {servesVesselOne} from '../commands/vessel-one.ts'
 
 const folder = fileURLToPath(new URL('../../content', import.meta.url))
 const cautions = readdirSync(`${folder}/cautions`).map((name) => name.replace('.yaml', ''))
-const classOf = (caution: string): string =>
-  parse(readFileSync(`${folder}/cautions/${caution}.yaml`, 'utf8'))['hazard-class']
+const classes = new Map<string, string>(
+  cautions.map((caution) => [
+    caution,
+    parse(readFileSync(`${folder}/cautions/${caution}.yaml`, 'utf8'))['hazard-class'],
+  ]),
+)
+const classOf = (caution: string): string => classes.get(caution) ?? ''
 
 const readFiles: ContentFiles = new Map()
-const sources = await readSources(folder, readFiles)
+const sources = withVesselOne(await readSources(folder, readFiles))
+
+/** The cautions stand in the procedures, whatever the vessel: one vessel is enough to check them with. */
+function withVesselOne(read: ContentSources): ContentSources {
+  return {...read, yaml: new Map([...read.yaml].filter(([path]) => servesVesselOne(relative(folder, path))))}
+}
 
 /** Errors of the demonstration with the uses of one caution or of one restoration taken out. */
 function errorsWithout(taken: RegExp): readonly string[] {
@@ -24,7 +37,10 @@ function errorsWithout(taken: RegExp): readonly string[] {
     [...readFiles].map(([path, file]) => [path, new VFile({path, value: file.value})]),
   )
   const markdown = new Map(
-    [...sources.markdown].map(([path, source]) => [path, withoutLines(source, taken)] as const),
+    [...sources.markdown].map(([path, source]) => [
+      path,
+      holds(source, taken) ? withoutLines(source, taken) : source,
+    ]),
   )
   checkContent({...sources, markdown}, files)
   return sortedMessages(files)
@@ -37,6 +53,11 @@ function withoutLines<T>(source: T, taken: RegExp): T {
   const copy: T = structuredClone(source)
   prune(copy, taken)
   return copy
+}
+
+function holds(node: unknown, taken: RegExp): boolean {
+  if (typeof node !== 'object' || node === null) return false
+  return taken.test(directiveText(node)) || Object.values(node).some((value) => holds(value, taken))
 }
 
 function prune(node: unknown, taken: RegExp): void {
@@ -54,14 +75,13 @@ function directiveText(node: unknown): string {
   return `${name} ${JSON.stringify('attributes' in node ? node.attributes : {})}`
 }
 
-async function demonstration(): Promise<Content> {
-  const files: ContentFiles = new Map()
-  const content = checkContent(await readSources(folder, files), files)
+function demonstration(): Content {
+  const content = checkContent(sources, readFiles)
   if (!content) throw new Error('Unexpected errors in the demonstration, expected none')
   return content
 }
 
-const content = await demonstration()
+const content = demonstration()
 
 /** Steps that a caution guards alone: their action asks for its class, and no other caution of the class stands there. */
 function guardedAlone(caution: string): readonly string[] {

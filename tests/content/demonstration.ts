@@ -7,20 +7,28 @@ import type {Procedure, RichText, Step} from '../../src/handbook-model/procedure
 import type {ContentFiles} from '../../src/messages/add-message.ts'
 import {readSources} from '../../src/read/read-sources.ts'
 
-/** The demonstration content of the repository, read, checked and computed once for a test file. */
+/** The demonstration content of the repository, read, checked and computed once for all test files of a worker. */
 export interface Demonstration {
   readonly content: Content
   readonly values: ComputedValues
   readonly files: ContentFiles
 }
 
+/** Test files of one worker are loaded anew one after the other; what they share hangs on the worker itself. */
+const worker: {readonly process?: unknown; demonstration?: Promise<Demonstration>} = globalThis
+
 /**
- * Reads `content/` of the repository.
+ * `content/` of the repository; read by the first test file of a worker that asks for it. Nobody changes it.
  *
  * @throws {Error}
  *   When a message stops the build; the messages are in the text.
  */
-export async function demonstration(): Promise<Demonstration> {
+export function demonstration(): Promise<Demonstration> {
+  worker.demonstration ??= readDemonstration()
+  return worker.demonstration
+}
+
+async function readDemonstration(): Promise<Demonstration> {
   const files: ContentFiles = new Map()
   const folder = fileURLToPath(new URL('../../content', import.meta.url))
   const content = checkContent(await readSources(folder, files), files)

@@ -1,20 +1,15 @@
 import {readFileSync} from 'node:fs'
-import {fileURLToPath} from 'node:url'
 import {expect, test} from 'vitest'
-import {checkContent} from '../../../src/check/check-content.ts'
 import {knownValueIds} from '../../../src/check/rules/known-value-ids.ts'
 import type {Design} from '../../../src/handbook-model/design-content.ts'
-import type {ContentFiles} from '../../../src/messages/add-message.ts'
-import {readSources} from '../../../src/read/read-sources.ts'
+import {demonstration} from '../../content/demonstration.ts'
 import {design} from '../library-for-tests.ts'
 
 const ids = knownValueIds(design())
 
 async function demonstratedDesign(): Promise<Design> {
-  const files: ContentFiles = new Map()
-  const folder = fileURLToPath(new URL('../../../content', import.meta.url))
-  const found = checkContent(await readSources(folder, files), files)?.designs.get('design-a')
-  if (!found) throw new Error('Unexpected errors in the demonstration, expected none')
+  const found = (await demonstration()).content.designs.get('design-a')
+  if (!found) throw new Error('Unexpected demonstration without `design-a`, expected it')
   return found
 }
 
