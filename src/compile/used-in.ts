@@ -85,8 +85,10 @@ const placesOfValues = onceForEach((desk: PumpDesk): ReadonlyMap<string, readonl
       const key = `${use.value} ${use.at?.id ?? ''}`
       if (seen.has(key)) continue
       seen.add(key)
-      const links = places.get(use.value) ?? []
-      places.set(use.value, [...links, linkOf(use, procedure, desk)])
+      const link = linkOf(use, procedure, desk)
+      const links = places.get(use.value)
+      if (links) links.push(link)
+      else places.set(use.value, [link])
     }
   }
   return places

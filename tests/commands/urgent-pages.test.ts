@@ -101,9 +101,11 @@ describe('an urgent revision of some pumps of a design', () => {
       expect(words('p/1p/values.html')).toMatch(
         /tightening torque of the hub bolts 48 N·m .*House rules of the office/u,
       )
-      const ids = new Map([...texts].map(([path, text]) => [path, linksAndIds(text).ids]))
-      const pages = [...texts].filter(([path]) => path.endsWith('.html'))
-      expect(pages.flatMap(([path, text]) => deadLinks(path, text, (target) => ids.get(target)))).toEqual([])
+      const read = new Map([...texts].map(([path, text]) => [path, linksAndIds(text)]))
+      const dead = [...read]
+        .filter(([path]) => path.endsWith('.html'))
+        .flatMap(([path, {links}]) => deadLinks(path, links, (target) => read.get(target)?.ids))
+      expect(dead).toEqual([])
     }))
 
   test('names the files behind its pages, so that nobody issues them unsigned', () =>

@@ -1,14 +1,14 @@
 import {dirname, normalize} from 'node:path'
 import {FileSystemConfigLoader, HtmlValidate} from 'html-validate'
-import {linksAndIds, visibleText} from './visible-text.ts'
+import {visibleText} from './visible-text.ts'
 
 /** Links of a page that lead to no file of its handbook, or to no element of it. `idsOf` gives undefined where there is no such file. */
 export function deadLinks(
   path: string,
-  html: string,
+  links: readonly string[],
   idsOf: (path: string) => readonly string[] | undefined,
 ): readonly string[] {
-  return linksAndIds(html).links.flatMap((link) => {
+  return links.flatMap((link) => {
     const [file = '', fragment] = link.split('#')
     const target = file === '' ? path : normalize(`${dirname(path)}/${decodeURIComponent(file)}`)
     const ids = target.startsWith('..') ? undefined : idsOf(target)
@@ -18,8 +18,7 @@ export function deadLinks(
 }
 
 /** Ids that stand twice on a page. */
-export function doubledIds(html: string): readonly string[] {
-  const {ids} = linksAndIds(html)
+export function doubledIds(ids: readonly string[]): readonly string[] {
   return ids.filter((id, index) => ids.indexOf(id) !== index)
 }
 

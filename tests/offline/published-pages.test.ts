@@ -8,6 +8,14 @@ import {linksAndIds, visibleText} from './visible-text.ts'
 const paths = filesBelow(publishedFolder)
 const pages = paths.filter((path) => path.endsWith('.html'))
 
+/** Links, ids and words of every page, each read once. */
+const read = new Map(
+  pages.map((path) => {
+    const html = textOf(path)
+    return [path, {...linksAndIds(html), words: visibleText(html)}] as const
+  }),
+)
+
 /** One page of each layout: which pages differ by more than words is told by their markup. */
 const sample = [
   ...new Map(
@@ -20,19 +28,18 @@ const sample = [
 
 describe('the published handbook', () => {
   test('resolves every link, also to the element named', () => {
-    const ids = new Map(
-      paths.map((path) => [path, path.endsWith('.html') ? linksAndIds(textOf(path)).ids : []]),
-    )
-    expect(pages.flatMap((path) => deadLinks(path, textOf(path), (target) => ids.get(target)))).toEqual([])
+    const idsOf = (path: string): readonly string[] | undefined =>
+      read.get(path)?.ids ?? (paths.includes(path) ? [] : undefined)
+    expect([...read].flatMap(([path, {links}]) => deadLinks(path, links, idsOf))).toEqual([])
   })
 
   test('holds no id twice on a page', () => {
-    for (const path of pages) expect(doubledIds(textOf(path)), path).toEqual([])
+    for (const [path, {ids}] of read) expect(doubledIds(ids), path).toEqual([])
   })
 
   test('shows no `undefined`, `NaN` or `[object` anywhere', () => {
     for (const path of paths.filter((one) => /\.(html|txt|svg)$/u.test(one))) {
-      const text = path.endsWith('.html') ? visibleText(textOf(path)) : textOf(path)
+      const text = read.get(path)?.words ?? textOf(path)
       expect(strayWords(text), path).toEqual([])
     }
   })

@@ -60,8 +60,9 @@ test('every page that the content asks for is published, every procedure on ever
 
 test.for(named)('%s', async ([, {vessel, path}]) => {
   const html = readFileSync(join(work.site, vessel, path), 'utf8')
-  expectNone(deadLinks(path, html, (target) => idsOf(vessel, target)))
-  expectNone(doubledIds(html))
+  const {links, ids} = linksAndIds(html)
+  expectNone(deadLinks(path, links, (target) => idsOf(vessel, target)))
+  expectNone(doubledIds(ids))
   expectNone(strayWords(visibleText(html)))
   expectNone(fileFaults(path, Buffer.byteLength(html)))
   expectNone(await validatorFaults(html))
