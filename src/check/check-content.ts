@@ -26,6 +26,7 @@ import {noUncautionedHazard} from './rules/no-uncautioned-hazard.ts'
 import {noUncoveredFailure} from './rules/no-uncovered-failure.ts'
 import {noUndefinedReference} from './rules/no-undefined-reference.ts'
 import {noUndisposedDrain} from './rules/no-undisposed-drain.ts'
+import {noUnheldWork} from './rules/no-unheld-work.ts'
 import {noMixedReadings, noUnitMix} from './rules/no-unit-mix.ts'
 import {
   factValuesOf,
@@ -167,6 +168,7 @@ function checkVessels(
   if (['office.yaml', 'designs/', 'vessels/', 'jobs/'].every((path) => isWhole(path, data.faulty)))
     noIdleDifference(pumps, [...data.jobs.values()], files)
   for (const job of data.jobs.values()) noOpenService(job, pumps, facts, files)
+  noUnheldWork([...data.jobs.values()], procedures, pumps, [...data.designs.values()], files)
   for (const procedure of procedures.values()) {
     noOpenService(procedure, pumps, facts, files)
     noUnservedReference(procedure, procedures, pumps, files)

@@ -359,6 +359,13 @@ export const ruleReasons: Readonly<Record<RuleId, RuleReason>> = {
     rejected: '`second-by` missing',
     mend: 'name both roles',
   },
+  'no-unheld-work': {
+    why: 'Nobody enters, opens, lifts or starts before two people have signed for it: what a job does demands its kind of hold point, under no other condition than the work.',
+    accepted:
+      '`action=enter` behind `::hold-point{#entry-readings … kind=entry}` of an earlier procedure of the job',
+    rejected: 'the same without `kind=entry`',
+    mend: 'add the hold point, or its kind where it is there',
+  },
   'no-as-left-alone': {
     why: 'As-left without as-found gives no trend.',
     accepted: '`ring-found` before `ring-left`',

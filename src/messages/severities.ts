@@ -67,6 +67,7 @@ export const severities = {
   'no-unlimited-reading': 'stops-the-build',
   'no-unread-instrument': 'stops-the-build',
   'no-unwitnessed-hold': 'stops-the-build',
+  'no-unheld-work': 'stops-the-build',
   'no-as-left-alone': 'stops-the-build',
   'no-unit-mix': 'stops-the-build',
   'no-undisposed-drain': 'stops-the-build',

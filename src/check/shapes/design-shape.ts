@@ -30,6 +30,7 @@ const joint: z.ZodType<Joint> = fields({
   lubrication: reference.optional(),
   locking: localised,
   pattern: oneOf(['crosswise', 'single']),
+  held: oneOf(['impeller-lock']).optional(),
 }).transform(({class: propertyClass, ...rest}): Joint => ({...rest, propertyClass}))
 
 const ring = fields({
@@ -128,6 +129,7 @@ const limit = fields({
   value: reference,
   outside: oneOf(['RENEW', 'STOP']),
   action: localised,
+  held: oneOf(['setting-length']).optional(),
 })
 
 /** designs/<id>.yaml. */
