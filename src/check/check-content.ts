@@ -139,6 +139,8 @@ function checkRules(data: ContentData, {procedures, allRead}: ParsedProcedures, 
   checkUrgent(data, {procedures, ids: knownProcedures}, facts, files)
   checkDesigns(data, facts, files)
   checkVessels(data, procedures, facts, files)
+  if (allRead && isWhole('jobs/', faulty))
+    noUnheldWork([...data.jobs.values()], procedures, pumpsOf(data), designs, files)
 }
 
 function checkDesigns(data: ContentData, facts: ReturnType<typeof factValuesOf>, files: ContentFiles): void {
@@ -168,7 +170,6 @@ function checkVessels(
   if (['office.yaml', 'designs/', 'vessels/', 'jobs/'].every((path) => isWhole(path, data.faulty)))
     noIdleDifference(pumps, [...data.jobs.values()], files)
   for (const job of data.jobs.values()) noOpenService(job, pumps, facts, files)
-  noUnheldWork([...data.jobs.values()], procedures, pumps, [...data.designs.values()], files)
   for (const procedure of procedures.values()) {
     noOpenService(procedure, pumps, facts, files)
     noUnservedReference(procedure, procedures, pumps, files)

@@ -78,6 +78,12 @@ export const ruleReasons: Readonly<Record<RuleId, RuleReason>> = {
     rejected: 'the same in a stack of 5.44 m; sections 1 and 3 without 2',
     mend: 'measure again, list every section',
   },
+  'no-falling-hours': {
+    why: 'Hours that step back are a slip of the pen or those of another component, and its service comes too late: hours of one component never fall unless its counter was exchanged.',
+    accepted: '4180 hours of motor `M-1` a month after 4120; `12` hours with `0` under `new-counter-from`',
+    rejected: '4020 hours of motor `M-1` a month after 4120',
+    mend: 'read counter and nameplate again, or write what the new counter began with',
+  },
   'no-damaged-ledger': {
     why: 'A ledger is written by the tool and never edited; a damaged one cannot say what is issued.',
     accepted: 'a ledger as the tool wrote it',

@@ -32,6 +32,7 @@ export const severities = {
   'no-implausible-value': 'warns',
   'no-contradicting-clearance': 'warns',
   'no-idle-difference': 'warns',
+  'no-falling-hours': 'stops-the-build',
   'no-broken-stack': 'stops-the-build',
   'no-damaged-ledger': 'stops-the-build',
   // approvals and issues

@@ -174,6 +174,7 @@ export function contentOf(more: Partial<Content> & {readonly list?: readonly Pro
     changes: [],
     withdrawals: [],
     trials: [],
+    hours: new Map(),
     ended: [],
     urgent: [],
     failures: [],

@@ -32,7 +32,7 @@ interface Round {
 /**
  * What a job does demands its hold point: nobody enters, opens, lifts or starts before two people have signed for it.
  *
- * Each list of procedures that a job has on some pump is walked in its order. A hold counts where it stands under no
+ * Each list of procedures that a job has on some pump is walked in its order; a job that names an unknown one is not. A hold counts where it stands under no
  * other condition than the work.
  *
  * Accepted: `action=enter` behind `::hold-point{… kind=entry}`.
@@ -50,6 +50,7 @@ export function noUnheldWork(
   for (const job of jobs) {
     const found = job.procedures.flatMap(({id}) => procedures.get(id) ?? [])
     for (const {id} of found) inJobs.add(id)
+    if (found.length < job.procedures.length) continue
     for (const list of listsOf(job, found, pumps))
       walkJob(list, {name: `job \`${job.id}\``, place: job.place}, desk)
   }
