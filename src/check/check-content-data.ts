@@ -105,7 +105,8 @@ export function checkContentData(sources: ContentSources, files: ContentFiles): 
     noUnlistedProtection(shaped.office, sources, files)
   }
   const faulty = [...faultyFiles(files)].filter((path) => nothing || path !== '.')
-  const data: ContentData = {...shaped, hours, faulty: new Set([...faulty, ...missing])}
+  const namedSources = new Set(sourceReferences(sources).map(({id}) => id))
+  const data: ContentData = {...shaped, hours, namedSources, faulty: new Set([...faulty, ...missing])}
   checkDesigns(data, tables, files)
   for (const tool of data.tools.values()) noImpossibleScale(tool, files)
   checkReferences(data, sources, files)

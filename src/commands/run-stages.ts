@@ -4,6 +4,7 @@ import {compilePages} from '../compile/compile-pages.ts'
 import {computeValues} from '../compute/compute-values.ts'
 import {noAgedRubber} from '../compute/no-aged-rubber.ts'
 import {noEndingUrgent} from '../compute/no-ending-urgent.ts'
+import {noIdleSheet} from '../compute/no-idle-sheet.ts'
 import {type ComparisonDate, laterDay} from '../handbook-model/comparison-date.ts'
 import type {ComputedValues} from '../handbook-model/computed.ts'
 import type {Content} from '../handbook-model/content.ts'
@@ -61,6 +62,7 @@ export async function checkAndCompute(contentFolder: string, asOf?: string): Pro
     refuseReusedNumbers(content.urgent, hashes, history, files)
   }
   const sound = !stopsTheBuild(files)
+  if (sound && content && values) noIdleSheet(content, values, files)
   return {
     files,
     content: sound ? content : undefined,

@@ -44,6 +44,8 @@ export interface Content {
   /** Urgent revisions that are ended, each with who has seen it. */
   readonly ended: readonly EndedUrgent[]
   readonly trials: readonly Trial[]
+  /** Ids of the sources that values, cautions, tables and records name. */
+  readonly namedSources: ReadonlySet<string>
   /** Records of running hours by vessel. */
   readonly hours: ReadonlyMap<string, HoursRecord>
   /** Urgent revisions in order of their numbers. */

@@ -14,6 +14,8 @@ export interface Design {
   readonly description: Localised
   readonly intendedUse: Localised
   readonly misuse: Localised
+  /** Why it is kept where no pump is of it. */
+  readonly keptFor?: Localised
   readonly ratings: readonly NamedValue[]
   readonly facts: readonly FactValue[]
   readonly joints: readonly Joint[]

@@ -524,6 +524,20 @@ export const ruleReasons: Readonly<Record<RuleId, RuleReason>> = {
     rejected: '`says: 170 kg` without `reason`; a `reason` beside the 180 kg',
     mend: 'read both papers again, or write why they differ',
   },
+  'no-idle-design': {
+    why: 'A data sheet of no pump is read as if it counted, or its pump was forgotten in the vessel file.',
+    accepted:
+      '`design: design-b` on a pump of some vessel; `kept-for: pumps of a sister vessel from 2031 on` on a design of none',
+    rejected: 'a design of no pump without `kept-for`; `kept-for` on a design that a pump has',
+    mend: 'take the sheet out, name it at its pump, or write why it is kept',
+  },
+  'no-idle-source': {
+    why: 'A paper on which nothing stands is kept up to date for nobody, or the value that should stand on it stands on another.',
+    accepted:
+      'a source that a value, calculation, caution, table or record names, or `kept-for: judgement of old purge records`',
+    rejected: 'a source that nothing names without `kept-for`; `kept-for` on one that a value stands on',
+    mend: 'take the source out, name it at what stands on it, or write why it is kept',
+  },
   'no-superseded-source': {
     why: 'Values stand on a source that has been superseded.',
     accepted: 'a value from a current source',

@@ -95,6 +95,8 @@ export const severities = {
   'no-uncomputable-value': 'informs',
   'no-contradicting-source': 'warns',
   'no-superseded-source': 'warns',
+  'no-idle-design': 'warns',
+  'no-idle-source': 'warns',
   'no-wrench-aboard': 'warns',
   'no-aged-rubber': 'warns',
   // publishing

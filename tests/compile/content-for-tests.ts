@@ -175,6 +175,7 @@ export function contentOf(more: Partial<Content> & {readonly list?: readonly Pro
     withdrawals: [],
     trials: [],
     hours: new Map(),
+    namedSources: new Set(),
     ended: [],
     urgent: [],
     failures: [],

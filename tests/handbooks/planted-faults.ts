@@ -6,6 +6,7 @@ import type {RuleCase} from '../check/each-rule/rule-case.ts'
 import {urgentCases} from '../check/each-rule/urgent-cases.ts'
 import {holdFaults} from './hold-faults.ts'
 import {hoursFaults} from './hours-faults.ts'
+import {idleFaults} from './idle-faults.ts'
 import {paperFaults} from './paper-faults.ts'
 import {procedureFaults} from './procedure-faults.ts'
 import {vesselFaults} from './vessel-faults.ts'
@@ -55,7 +56,10 @@ function twinsOf(name: string): RuleCase {
  * Each must be told at its place in its words, and nothing about its clean twin.
  */
 export const plantedFaults: readonly PlantedFault[] = [
-  ...[...vesselFaults, ...paperFaults, ...hoursFaults].map((twins) => ({name: twins.what, twins})),
+  ...[...vesselFaults, ...paperFaults, ...hoursFaults, ...idleFaults].map((twins) => ({
+    name: twins.what,
+    twins,
+  })),
   ...gatesOfRules.map((name) => ({name, twins: twinsOf(name)})),
   ...[...procedureFaults, ...holdFaults].map((twins) => ({name: twins.what, twins})),
 ]

@@ -140,6 +140,7 @@ export const designShape: z.ZodType<Design> = fields({
   description: localised,
   'intended-use': localised,
   misuse: localised,
+  'kept-for': localised.optional(),
   ratings: list(named(...anyKind)),
   facts: factValues,
   joints: list(joint),
