@@ -1,8 +1,9 @@
 import {describe, expect, test} from 'vitest'
+import {pumpOf} from '../../../src/check/pump.ts'
 import {noUnheldWork} from '../../../src/check/rules/no-unheld-work.ts'
 import {designShape} from '../../../src/check/shapes/design-shape.ts'
 import type {Design} from '../../../src/handbook-model/design-content.ts'
-import {design, designText, job, shaped} from '../library-for-tests.ts'
+import {design, designText, job, shaped, vessel} from '../library-for-tests.ts'
 import {placeIn, toldBy} from '../messages-for-tests.ts'
 import {soundProcedures, workText} from '../procedure-for-tests.ts'
 
@@ -215,5 +216,20 @@ describe('what is proved stands under two signatures', () => {
     const lips = step('press', 'action="change-elastomer fit-seal"')
     const ring = step('ring', 'action="change-elastomer fit-seal"')
     expect(told([procedure('press', [lips, hold('lip-orientation'), ring], front)], [held])).toEqual([])
+  })
+})
+
+describe('a job of which pumps have different procedures', () => {
+  const pumps = vessel().positions.map((position) =>
+    pumpOf(vessel(), {...position, role: position.id === '1s' ? 'stripping' : 'main'}, design(), []),
+  )
+
+  test('is walked for each list: a hold in a procedure that a pump has not counts for the other alone', () => {
+    const mains = procedure('zero', [hold('isolation')], {activity: 'isolation', when: 'role = main'})
+    const procedures = soundProcedures(mains, open)
+    const lines = (some: typeof pumps): readonly string[] =>
+      toldBy((files) => noUnheldWork([job('service', ['zero', 'open'])], procedures, some, [design()], files))
+    expect(lines(pumps.slice(0, 1))).toEqual([])
+    expect(lines(pumps)).toHaveLength(1)
   })
 })
