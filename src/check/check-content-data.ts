@@ -7,6 +7,7 @@ import {checkDesigns} from './check-designs.ts'
 import {checkMaterials} from './check-materials.ts'
 import {parseCondition} from './conditions/parse-condition.ts'
 import type {ContentData} from './content-data.ts'
+import {hoursOf} from './hours-of.ts'
 import {byId, type Identified, nameFits, refersTo} from './identity.ts'
 import {faultyFiles, knownIds} from './known-ids.ts'
 import {noServingHull} from './rules/no-serving-hull.ts'
@@ -95,6 +96,7 @@ export function checkContentData(sources: ContentSources, files: ContentFiles): 
     urgent: urgentOf(sources, files),
     trials: optional('trials.yaml', trialsShape)?.trials ?? [],
   }
+  const hours = hoursOf(sources, shaped.vessels, files)
   refuseStrayFiles(sources, files)
   if (shaped.office) {
     noUnfitSignature(shaped, shaped.office, files)
@@ -103,7 +105,8 @@ export function checkContentData(sources: ContentSources, files: ContentFiles): 
     noUnlistedProtection(shaped.office, sources, files)
   }
   const faulty = [...faultyFiles(files)].filter((path) => nothing || path !== '.')
-  const data: ContentData = {...shaped, faulty: new Set([...faulty, ...missing])}
+  const namedSources = new Set(sourceReferences(sources).map(({id}) => id))
+  const data: ContentData = {...shaped, hours, namedSources, faulty: new Set([...faulty, ...missing])}
   checkDesigns(data, tables, files)
   for (const tool of data.tools.values()) noImpossibleScale(tool, files)
   checkReferences(data, sources, files)
@@ -150,7 +153,7 @@ function isNothing({yaml, csv, markdown}: ContentSources): boolean {
 }
 
 const knownFile =
-  /^(office|sources|terms|tools|parts|symptoms|failures|exceptions|approvals|changes|trials)\.yaml$|^(cautions|designs|jobs|urgent)\/[^/]+\.yaml$|^vessels\/[^/]+\/vessel\.yaml$|^issues\/[^/]+\/([^/]+\.json|texts\/[0-9a-f]{64}\.txt)$/u
+  /^(office|sources|terms|tools|parts|symptoms|failures|exceptions|approvals|changes|trials)\.yaml$|^(cautions|designs|jobs|urgent)\/[^/]+\.yaml$|^vessels\/[^/]+\/(vessel\.yaml|hours\.csv)$|^issues\/[^/]+\/([^/]+\.json|texts\/[0-9a-f]{64}\.txt)$/u
 
 function refuseStrayFiles(sources: ContentSources, files: ContentFiles): void {
   const tables = Object.keys(keyColumns).map((name) => `tables/${name}.csv`)

@@ -26,6 +26,7 @@ import {noUncautionedHazard} from './rules/no-uncautioned-hazard.ts'
 import {noUncoveredFailure} from './rules/no-uncovered-failure.ts'
 import {noUndefinedReference} from './rules/no-undefined-reference.ts'
 import {noUndisposedDrain} from './rules/no-undisposed-drain.ts'
+import {noUnheldWork} from './rules/no-unheld-work.ts'
 import {noMixedReadings, noUnitMix} from './rules/no-unit-mix.ts'
 import {
   factValuesOf,
@@ -138,6 +139,8 @@ function checkRules(data: ContentData, {procedures, allRead}: ParsedProcedures, 
   checkUrgent(data, {procedures, ids: knownProcedures}, facts, files)
   checkDesigns(data, facts, files)
   checkVessels(data, procedures, facts, files)
+  if (allRead && isWhole('jobs/', faulty))
+    noUnheldWork([...data.jobs.values()], procedures, pumpsOf(data), designs, files)
 }
 
 function checkDesigns(data: ContentData, facts: ReturnType<typeof factValuesOf>, files: ContentFiles): void {

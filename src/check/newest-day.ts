@@ -4,10 +4,17 @@ import type {ContentSources, PlacedNode} from '../handbook-model/sources.ts'
 /** Keys under which content says when something happened. A day on which something will be due is none of them. */
 const daysThatWere: ReadonlySet<string> = new Set(['built', 'installed', 'date', 'cured'])
 
-/** The newest day on which anything in the files of the office, designs, vessels and procedures happened. */
+/** The newest day on which anything in the files of the office, designs, vessels and procedures, or in a column of days, happened. */
 export function newestDay(sources: ContentSources): string | undefined {
   const frontMatters = [...sources.markdown.values()].flatMap(({frontMatter}) => frontMatter ?? [])
-  return [...sources.yaml.values(), ...frontMatters].map(newestBelow).reduce(laterDay, undefined)
+  const days = [...sources.csv.values()].flatMap((csv) => {
+    const column = csv.header.findIndex(({text}) => text === 'day')
+    return csv.rows.flatMap((row) => (isDay(row[column]?.text ?? '') ? [row[column]?.text] : []))
+  })
+  return [...[...sources.yaml.values(), ...frontMatters].map(newestBelow), ...days].reduce(
+    laterDay,
+    undefined,
+  )
 }
 
 function newestBelow(node: PlacedNode): string | undefined {

@@ -3,7 +3,7 @@ import {type Rebuild, rebuildOf, rebuildText} from '../issues/rebuild.ts'
 import {stopsTheBuild} from '../messages/add-message.ts'
 import {checkFiles} from '../publish/check-files.ts'
 import {nodeDisk} from '../publish/disk.ts'
-import {manifestLines} from '../publish/manifest.ts'
+import {issuedLines} from '../publish/manifest.ts'
 import {faultOfOutFolder} from '../publish/out-folder.ts'
 import {completeInterruptedSwaps, publishVessel} from '../publish/publish-vessel.ts'
 import {technicalHash} from '../technical-text/technical-hash.ts'
@@ -57,7 +57,7 @@ export async function runBuild(
       if (stopsTheBuild(files)) break
       publishVessel({vesselId: id, files: rendered, siteFolder: options.out, disk: nodeDisk})
       const ledger = options.withPlaces ? undefined : newestLedger(history, id)
-      const manifestHash = technicalHash(manifestLines(rendered))
+      const manifestHash = technicalHash(issuedLines(rendered))
       published.push({
         vessel: id,
         name: stated.pages.vessel.name,

@@ -9,7 +9,7 @@ import {refuseUntimely} from '../issues/urgent-days.ts'
 import {stopsTheBuild} from '../messages/add-message.ts'
 import {checkFiles} from '../publish/check-files.ts'
 import {type Disk, nodeDisk} from '../publish/disk.ts'
-import {manifestLines} from '../publish/manifest.ts'
+import {issuedLines} from '../publish/manifest.ts'
 import {faultOfOutFolder} from '../publish/out-folder.ts'
 import {completeInterruptedSwaps, publishVessel} from '../publish/publish-vessel.ts'
 import {technicalHash} from '../technical-text/technical-hash.ts'
@@ -108,7 +108,7 @@ export async function runIssue(
   const rendered = handbookFiles(statePages(draft.pages, now), program, now, files)
   checkFiles(vessel, rendered, files)
   if (stopsTheBuild(files)) return failed()
-  const ledger: Ledger = {...open, manifestHash: technicalHash(manifestLines(rendered))}
+  const ledger: Ledger = {...open, manifestHash: technicalHash(issuedLines(rendered))}
   writeLedger(ledger, draft.technicalTexts, history.texts, options.content, disk)
   publishVessel({vesselId: vessel, files: rendered, siteFolder: options.out, disk})
   const counts = countPages(ledger, earlier)

@@ -4,10 +4,12 @@ import {compilePages} from '../compile/compile-pages.ts'
 import {computeValues} from '../compute/compute-values.ts'
 import {noAgedRubber} from '../compute/no-aged-rubber.ts'
 import {noEndingUrgent} from '../compute/no-ending-urgent.ts'
+import {noIdleSheet} from '../compute/no-idle-sheet.ts'
 import {type ComparisonDate, laterDay} from '../handbook-model/comparison-date.ts'
 import type {ComputedValues} from '../handbook-model/computed.ts'
 import type {Content} from '../handbook-model/content.ts'
-import type {HandbookPages, PageState} from '../handbook-model/pages.ts'
+import type {HandbookPages} from '../handbook-model/handbook-pages.ts'
+import type {PageState} from '../handbook-model/pages.ts'
 import type {PublicationPage} from '../handbook-model/publication.ts'
 import {sourceHashes} from '../issues/approval-state.ts'
 import {type IssueHistory, newestLedger} from '../issues/history.ts'
@@ -60,6 +62,7 @@ export async function checkAndCompute(contentFolder: string, asOf?: string): Pro
     refuseReusedNumbers(content.urgent, hashes, history, files)
   }
   const sound = !stopsTheBuild(files)
+  if (sound && content && values) noIdleSheet(content, values, files)
   return {
     files,
     content: sound ? content : undefined,

@@ -1,9 +1,11 @@
 import {serves} from '../conditions/serves.ts'
 import type {ComputedValues} from '../handbook-model/computed.ts'
 import type {Content} from '../handbook-model/content.ts'
-import type {HandbookPages, Page, StartPage, VesselHead} from '../handbook-model/pages.ts'
+import type {HandbookPages} from '../handbook-model/handbook-pages.ts'
+import type {Page, StartPage, VesselHead} from '../handbook-model/pages.ts'
 import type {Vessel} from '../handbook-model/vessel-content.ts'
 import {desksOfVessel, found, type PumpDesk} from './desk.ts'
+import {hoursPage} from './hours-page.ts'
 import {cautionsPage, partsPage, sourcesPage, toolsPage, wordsPage} from './library-pages.ts'
 import {filesOfPump, unique} from './made-from.ts'
 import {positionPath, startPath} from './page-paths.ts'
@@ -51,7 +53,7 @@ export function compilePages(
     sourcesPage(desks),
     wordsPage(desks),
   ]
-  return {vessel: vesselHead(vessel, content), pages}
+  return {vessel: vesselHead(vessel, content), pages, records: [hoursPage(content, vesselId)]}
 }
 
 function pagesOfPump(desk: PumpDesk): readonly Page[] {

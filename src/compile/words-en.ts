@@ -1,3 +1,4 @@
+import type {CountedBy} from '../handbook-model/hours-content.ts'
 import type {SuitabilityWord} from '../handbook-model/material-content.ts'
 import type {SignalWord} from '../handbook-model/office-content.ts'
 import type {Procedure} from '../handbook-model/procedure.ts'
@@ -168,6 +169,22 @@ export const wordsEn = {
   aboard: (quantity: number, place: string): string => `${quantity} aboard (${place})`,
   noneAboard: 'none aboard: bring from shore',
   notListed: 'NOT KNOWN: not on the list of what is aboard',
+  runningHours: {
+    title: 'Running hours',
+    upTo: (day: string): string => `Records up to ${day}.`,
+    noRecords: 'No records aboard.',
+    source: (title: string): string => `Source: ${title}.`,
+    component: (kind: string, serial: string): string => `${kind} ${serial}`,
+    hours: (hours: string): string => `${hours} h`,
+    atLeast: (hours: string): string => `NOT KNOWN, at least ${hours} h`,
+    neverRead: 'no reading',
+    firstReading: 'first reading',
+    since: (hours: string, days: number): string => `${hours} h in ${days} ${days === 1 ? 'day' : 'days'}`,
+    counted: {meter: 'meter', log: 'log', estimate: 'estimate'} satisfies Record<CountedBy, string>,
+    ranAt: (tag: string, day: string): string => `in pump ${tag} when read on ${day}`,
+    newCounter: (hours: string, day: string, shown: string): string =>
+      `counter exchanged before ${day}: the new one began at ${hours} h and shows ${shown} h`,
+  },
   numbered: (numbers: readonly string[], place: string): string => `${numbers.join(', ')} (${place})`,
 } as const
 

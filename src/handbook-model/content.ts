@@ -3,6 +3,7 @@ import type {Quantity} from '../quantities/quantity.ts'
 import type {Approval, DeclaredChange, EndedUrgent, Withdrawal} from './approval-content.ts'
 import type {Origin} from './datum.ts'
 import type {Design} from './design-content.ts'
+import type {HoursRecord} from './hours-content.ts'
 import type {Material, Suitability} from './material-content.ts'
 import type {
   Caution,
@@ -43,6 +44,10 @@ export interface Content {
   /** Urgent revisions that are ended, each with who has seen it. */
   readonly ended: readonly EndedUrgent[]
   readonly trials: readonly Trial[]
+  /** Ids of the sources that values, cautions, tables and records name. */
+  readonly namedSources: ReadonlySet<string>
+  /** Records of running hours by vessel. */
+  readonly hours: ReadonlyMap<string, HoursRecord>
   /** Urgent revisions in order of their numbers. */
   readonly urgent: readonly UrgentRevision[]
 }

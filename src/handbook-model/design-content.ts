@@ -1,6 +1,7 @@
 import type {Place} from '../messages/place.ts'
 import type {QuantityKind} from '../quantities/quantity.ts'
 import type {ClearanceKind, Datum, Localised, Reference} from './datum.ts'
+import type {HoldKind} from './hold-kinds.ts'
 import type {WettedParts} from './material-content.ts'
 import type {LimitSide} from './office-content.ts'
 import type {FactValue} from './vessel-content.ts'
@@ -13,6 +14,8 @@ export interface Design {
   readonly description: Localised
   readonly intendedUse: Localised
   readonly misuse: Localised
+  /** Why it is kept where no pump is of it. */
+  readonly keptFor?: Localised
   readonly ratings: readonly NamedValue[]
   readonly facts: readonly FactValue[]
   readonly joints: readonly Joint[]
@@ -80,6 +83,8 @@ export interface Joint {
   readonly lubrication?: Reference
   readonly locking: Localised
   readonly pattern: 'crosswise' | 'single'
+  /** Which hold point stands behind its tightening, where one must. */
+  readonly held?: HoldKind
   readonly place: Place
 }
 
@@ -210,5 +215,7 @@ export interface Limit {
   readonly outside: 'RENEW' | 'STOP'
   /** What the crew does when outside, in words. */
   readonly action: Localised
+  /** Which hold point stands behind the reading as left, where one must. */
+  readonly held?: HoldKind
   readonly place: Place
 }

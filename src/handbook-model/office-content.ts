@@ -83,6 +83,8 @@ export interface Source {
   readonly status: 'current' | 'superseded' | 'unknown'
   readonly supersededBy?: Reference
   readonly howKnown: 'read' | 'reprint' | 'memory' | 'common-practice' | 'demonstration'
+  /** Why it is kept where nothing stands on it. */
+  readonly keptFor?: Localised
   readonly place: Place
 }
 

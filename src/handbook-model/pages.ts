@@ -3,12 +3,6 @@ import type {SignalWord} from './office-content.ts'
 import type {PageUpdate} from './page-update.ts'
 import type {ReadingPhase} from './procedure.ts'
 
-/** Product of `compile`: all pages of one vessel as plain data. Strings are ready to print; nothing is HTML yet. */
-export interface HandbookPages {
-  readonly vessel: VesselHead
-  readonly pages: readonly Page[]
-}
-
 /** What every page of a vessel says of her. */
 export interface VesselHead {
   readonly id: string

@@ -2,6 +2,7 @@ import type {Place} from '../messages/place.ts'
 import type {QuantityKind} from '../quantities/quantity.ts'
 import type {WrittenCondition} from './condition.ts'
 import type {Localised, Reference} from './datum.ts'
+import type {HoldKind} from './hold-kinds.ts'
 import type {IsolationRoleName} from './vessel-content.ts'
 
 /** procedures/<id>.md, parsed and checked, not yet bound to a pump. */
@@ -253,6 +254,8 @@ export interface HoldPoint {
   readonly title: string
   readonly signedBy: string
   readonly secondBy: string
+  /** Which of the ten holds of the work it is, where it is one. */
+  readonly holds?: HoldKind
   readonly when?: WrittenCondition
   readonly text: readonly RichText[]
   readonly place: Place

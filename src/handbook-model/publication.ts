@@ -1,7 +1,41 @@
-import type {PageHead} from './pages.ts'
+import type {PageHead, PageLink} from './pages.ts'
 
-/** A page about the issue itself: it has no revision and no check code of its own. */
-export type PublicationPage = EffectivePage | ChangedPage | WithdrawnPage
+/** A page about the issue itself, or a record: it has no revision and no check code of its own. */
+export type PublicationPage = EffectivePage | ChangedPage | WithdrawnPage | RecordPage
+
+/** A record that goes on between issues: it may hold days, and moves no page with a revision. */
+export type RecordPage = HoursPage
+
+/** Folder of the record pages below that of the vessel: an issue is the same issue whatever stands there. */
+export const recordsFolder = 'records'
+
+/** Running hours of what is fitted, by the last reading of each. */
+export interface HoursPage {
+  readonly kind: 'hours'
+  readonly head: PageHead
+  /** "Records up to 2031-02-14." */
+  readonly upTo: string
+  /** From which log; blank where there is none. */
+  readonly source: string
+  readonly pumps: readonly {readonly link: PageLink; readonly lines: readonly HoursLine[]}[]
+  /** What has lines and is fitted in no pump any more. */
+  readonly removed: readonly HoursLine[]
+}
+
+export interface HoursLine {
+  readonly component: string
+  /** False where nobody has read its hours. */
+  readonly read: boolean
+  /** False where nobody has read them, or a counter was exchanged. */
+  readonly known: boolean
+  readonly hours: string
+  readonly day: string
+  readonly counted: string
+  readonly since: string
+  /** False where the counter was exchanged in between. */
+  readonly sinceKnown: boolean
+  readonly notes: readonly string[]
+}
 
 /** Part of the list of effective pages. */
 export interface EffectivePage {

@@ -101,9 +101,12 @@ export interface StackSection {
   readonly place: Place
 }
 
+/** What has a serial number and hours of its own. */
+export const componentKinds = ['head', 'motor', 'sleeve', 'stack'] as const
+
 /** What is fitted there now; history belongs to the component, not to the position. */
 export interface Component {
-  readonly kind: 'head' | 'motor' | 'sleeve' | 'stack'
+  readonly kind: (typeof componentKinds)[number]
   readonly serial: string
   readonly place: Place
 }

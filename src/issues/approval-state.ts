@@ -2,8 +2,8 @@ import {type Approval, type SignatureRole, signatureRoles} from '../handbook-mod
 import {addMessage, type ContentFiles} from '../messages/add-message.ts'
 import {technicalHash} from '../technical-text/technical-hash.ts'
 
-/** Files that say who answers for the others, and records of trials that no issued page shows; they are signed by being what they are. */
-const unsigned = /^(?:approvals|changes|trials)\.yaml$|^issues\/|^\.$/u
+/** Files that say who answers for the others, and records that no issued page shows; they are signed by being what they are. */
+const unsigned = /^(?:approvals|changes|trials)\.yaml$|^vessels\/[^/]+\/hours\.csv$|^issues\/|^\.$/u
 
 /**
  * Hash of every source that people sign, by its path.

@@ -41,7 +41,7 @@ const ledgerShape = z.strictObject({
   issuedBy: z.string(),
   toolVersion: z.string(),
   contentHash: hash,
-  /** Of the list of all files of the published folder with their hashes. */
+  /** Of the list of all files of the published folder but its records, with their hashes. */
   manifestHash: hash,
   /** Hash of each source by its path. */
   sources: z.record(z.string(), hash),

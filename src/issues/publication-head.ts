@@ -1,4 +1,5 @@
-import type {HandbookPages, PageHead, PageState} from '../handbook-model/pages.ts'
+import type {HandbookPages} from '../handbook-model/handbook-pages.ts'
+import type {PageHead, PageState} from '../handbook-model/pages.ts'
 import type {AlikePages, ListedUrgent, NamedPage, PartLink} from '../handbook-model/publication.ts'
 import {identityIn} from '../technical-text/identity-in.ts'
 import type {Ledger, PageEntry} from './ledger.ts'

@@ -22,12 +22,13 @@ import {whatChanged} from './what-changed.ts'
 /** Lines of the list on one page. */
 const linesOfPart = 300
 
-/** List of effective pages, what changed, and a stub for each withdrawn page that the ledger lists. */
+/** List of effective pages, what changed, a stub for each withdrawn page that the ledger lists, and the records. */
 export function publicationPages(input: PublicationInput): readonly PublicationPage[] {
   const stubs = stubsOf(input)
   const changed = whatChanged(input)
-  const own = [...changed.map(({head}) => head)]
-  return [...effectivePages(input, stubs, own), ...changed, ...stubs]
+  const {records} = input.pages
+  const own = [...changed, ...records].map(({head}) => head)
+  return [...effectivePages(input, stubs, own), ...changed, ...stubs, ...records]
 }
 
 function effectivePages(

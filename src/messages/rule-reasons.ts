@@ -78,6 +78,12 @@ export const ruleReasons: Readonly<Record<RuleId, RuleReason>> = {
     rejected: 'the same in a stack of 5.44 m; sections 1 and 3 without 2',
     mend: 'measure again, list every section',
   },
+  'no-falling-hours': {
+    why: 'Hours that step back are a slip of the pen or those of another component, and its service comes too late: hours of one component never fall unless its counter was exchanged.',
+    accepted: '4180 hours of motor `M-1` a month after 4120; `12` hours with `0` under `new-counter-from`',
+    rejected: '4020 hours of motor `M-1` a month after 4120',
+    mend: 'read counter and nameplate again, or write what the new counter began with',
+  },
   'no-damaged-ledger': {
     why: 'A ledger is written by the tool and never edited; a damaged one cannot say what is issued.',
     accepted: 'a ledger as the tool wrote it',
@@ -359,6 +365,13 @@ export const ruleReasons: Readonly<Record<RuleId, RuleReason>> = {
     rejected: '`second-by` missing',
     mend: 'name both roles',
   },
+  'no-unheld-work': {
+    why: 'Nobody enters, opens, lifts or starts before two people have signed for it: what a job does demands its kind of hold point, under no other condition than the work.',
+    accepted:
+      '`action=enter` behind `::hold-point{#entry-readings … kind=entry}` of an earlier procedure of the job',
+    rejected: 'the same without `kind=entry`',
+    mend: 'add the hold point, or its kind where it is there',
+  },
   'no-as-left-alone': {
     why: 'As-left without as-found gives no trend.',
     accepted: '`ring-found` before `ring-left`',
@@ -510,6 +523,20 @@ export const ruleReasons: Readonly<Record<RuleId, RuleReason>> = {
       '`also-stated: [{value: mass.head, says: 180 kg}]` on a mass of 186 kg, or a larger difference with a `reason`',
     rejected: '`says: 170 kg` without `reason`; a `reason` beside the 180 kg',
     mend: 'read both papers again, or write why they differ',
+  },
+  'no-idle-design': {
+    why: 'A data sheet of no pump is read as if it counted, or its pump was forgotten in the vessel file.',
+    accepted:
+      '`design: design-b` on a pump of some vessel; `kept-for: pumps of a sister vessel from 2031 on` on a design of none',
+    rejected: 'a design of no pump without `kept-for`; `kept-for` on a design that a pump has',
+    mend: 'take the sheet out, name it at its pump, or write why it is kept',
+  },
+  'no-idle-source': {
+    why: 'A paper on which nothing stands is kept up to date for nobody, or the value that should stand on it stands on another.',
+    accepted:
+      'a source that a value, calculation, caution, table or record names, or `kept-for: judgement of old purge records`',
+    rejected: 'a source that nothing names without `kept-for`; `kept-for` on one that a value stands on',
+    mend: 'take the source out, name it at what stands on it, or write why it is kept',
   },
   'no-superseded-source': {
     why: 'Values stand on a source that has been superseded.',

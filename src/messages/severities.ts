@@ -32,6 +32,7 @@ export const severities = {
   'no-implausible-value': 'warns',
   'no-contradicting-clearance': 'warns',
   'no-idle-difference': 'warns',
+  'no-falling-hours': 'stops-the-build',
   'no-broken-stack': 'stops-the-build',
   'no-damaged-ledger': 'stops-the-build',
   // approvals and issues
@@ -67,6 +68,7 @@ export const severities = {
   'no-unlimited-reading': 'stops-the-build',
   'no-unread-instrument': 'stops-the-build',
   'no-unwitnessed-hold': 'stops-the-build',
+  'no-unheld-work': 'stops-the-build',
   'no-as-left-alone': 'stops-the-build',
   'no-unit-mix': 'stops-the-build',
   'no-undisposed-drain': 'stops-the-build',
@@ -93,6 +95,8 @@ export const severities = {
   'no-uncomputable-value': 'informs',
   'no-contradicting-source': 'warns',
   'no-superseded-source': 'warns',
+  'no-idle-design': 'warns',
+  'no-idle-source': 'warns',
   'no-wrench-aboard': 'warns',
   'no-aged-rubber': 'warns',
   // publishing

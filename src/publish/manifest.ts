@@ -1,5 +1,6 @@
 import {createHash} from 'node:crypto'
 import type {RenderedFile} from '../handbook-model/files.ts'
+import {recordsFolder} from '../handbook-model/publication.ts'
 
 export const manifestText = 'manifest.txt'
 const manifestScript = 'manifest.js'
@@ -15,6 +16,11 @@ export function manifestLines(files: readonly RenderedFile[]): string {
     .sort((a, b) => (a.path < b.path ? -1 : 1))
     .map((file) => `${sha256(file.bytes)}  ${file.path}\n`)
     .join('')
+}
+
+/** The same without the records, which go on between issues: what an issue is known again by. */
+export function issuedLines(files: readonly RenderedFile[]): string {
+  return manifestLines(files.filter(({path}) => !path.startsWith(`${recordsFolder}/`)))
 }
 
 /** The two manifest files, written last: one for a checksum command, one that a page can load. */

@@ -1,5 +1,6 @@
 import {contractVersion} from '../browser-contract/page-contract.ts'
-import type {HandbookPages, VesselHead} from '../handbook-model/pages.ts'
+import type {HandbookPages} from '../handbook-model/handbook-pages.ts'
+import type {VesselHead} from '../handbook-model/pages.ts'
 import type {PublicationPage} from '../handbook-model/publication.ts'
 import {interfaceWords} from './words-en.ts'
 

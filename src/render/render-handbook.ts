@@ -1,6 +1,7 @@
 import Handlebars from 'handlebars'
 import type {RenderedFile} from '../handbook-model/files.ts'
-import type {BoundText, HandbookPages, PageState} from '../handbook-model/pages.ts'
+import type {HandbookPages} from '../handbook-model/handbook-pages.ts'
+import type {BoundText, PageState} from '../handbook-model/pages.ts'
 import type {PublicationPage} from '../handbook-model/publication.ts'
 import {type PublicationView, publicationView} from './publication-view.ts'
 import {richText} from './rich-text.ts'

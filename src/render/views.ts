@@ -1,5 +1,6 @@
 import {contractVersion} from '../browser-contract/page-contract.ts'
 import {tankPlan} from '../figures/tank-plan.ts'
+import type {HandbookPages} from '../handbook-model/handbook-pages.ts'
 import type {PageUpdate, RemovedKind} from '../handbook-model/page-update.ts'
 import type {
   BoundCaution,
@@ -8,7 +9,6 @@ import type {
   BoundSection,
   BoundStep,
   BoundText,
-  HandbookPages,
   Page,
   PageState,
   ProcedurePage,

@@ -2,6 +2,7 @@ import {cpSync, existsSync, mkdirSync, readdirSync, readFileSync, rmSync, writeF
 import {join} from 'node:path'
 import {afterAll, beforeAll, describe, expect, test} from 'vitest'
 import {sha256} from '../../src/publish/manifest.ts'
+import {withOldBook} from '../handbooks/idle-faults.ts'
 import {smallContent, withChangedContent} from './changed-content.ts'
 import {compileProgram, type Program, type ProgramRun} from './program-for-tests.ts'
 
@@ -38,6 +39,7 @@ describe('building a handbook', () => {
 
   test('lists every page that stands on a superseded source', async () => {
     await withChangedContent((content) => {
+      withOldBook('superseded, superseded-by: demo-data')(content)
       content.replace(
         'designs/design-s.yaml',
         /origin: \{status: as-built, source: demo-data[^}]*\}/u,

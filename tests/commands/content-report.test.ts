@@ -1,6 +1,7 @@
 import {expect, test} from 'vitest'
 import {contentReport, reportText} from '../../src/commands/content-report.ts'
 import {checkAndCompute} from '../../src/commands/run-stages.ts'
+import {withOldBook} from '../handbooks/idle-faults.ts'
 import {type ChangedContent, smallContent, withChangedContent} from './changed-content.ts'
 
 async function reportAfter(
@@ -27,13 +28,14 @@ test('a content is counted: steps, their words, and signal words for each hundre
 })
 
 test('values on common practice, on memory alone and on a superseded source are listed', async () => {
-  const report = await reportAfter((content) =>
+  const report = await reportAfter((content) => {
+    withOldBook('superseded, superseded-by: demo-data')(content)
     content.replace(
       'designs/design-s.yaml',
       /origin: \{status: as-built, source: demo-data[^}]*\}/u,
       (origin) => origin.replace('demo-data', 'old-data'),
-    ),
-  )
+    )
+  })
   expect(report.commonPractice).toContain('hub-bolts.order')
   expect(report.memoryOnly.map(({source}) => source)).toContain('ideal-gas')
   expect(report.superseded.map(({source}) => source)).toEqual(['old-data'])

@@ -8,7 +8,7 @@ import {checkAndCompute, stateVessel} from '../../src/commands/run-stages.ts'
 import {newestLedger} from '../../src/issues/history.ts'
 import {type Ledger, readLedger} from '../../src/issues/ledger.ts'
 import {type Disk, nodeDisk} from '../../src/publish/disk.ts'
-import {manifestLines} from '../../src/publish/manifest.ts'
+import {issuedLines} from '../../src/publish/manifest.ts'
 import {technicalHash} from '../../src/technical-text/technical-hash.ts'
 import {textsBelow} from '../publish/folders-for-tests.ts'
 import {countingDisk, type Moment, stoppingDisk, stopWords} from '../publish/stopping-disk.ts'
@@ -89,7 +89,7 @@ export async function builtManifest(folder: string): Promise<string> {
   const {content, values, history, files} = await checkAndCompute(folder)
   if (!content || !values) throw new Error('Unexpected errors in the content, expected none')
   const stated = stateVessel(content, values, 'vessel-s', history)
-  return technicalHash(manifestLines(handbookFiles(stated, program, history, files)))
+  return technicalHash(issuedLines(handbookFiles(stated, program, history, files)))
 }
 
 /**

@@ -5,7 +5,7 @@ import {content, handbook, tightness, wear} from './handbook-for-tests.ts'
 import {linksIn, textsIn} from './page-walker.ts'
 import {vesselA} from './vessel-for-tests.ts'
 
-const {vessel, pages} = handbook()
+const {vessel, pages, records} = handbook()
 
 describe('pages of a vessel', () => {
   test('are the start, six libraries, and for each pump its own, its procedures, its jobs, its values and its joints', () => {
@@ -77,7 +77,7 @@ describe('pages of a vessel', () => {
   })
 
   test('are the same data when compiled again', () => {
-    expect(JSON.stringify(handbook())).toBe(JSON.stringify({vessel, pages}))
+    expect(JSON.stringify(handbook())).toBe(JSON.stringify({vessel, pages, records}))
   })
 
   test('refuse a vessel that the content lacks', () => {

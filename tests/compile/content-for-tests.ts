@@ -174,6 +174,8 @@ export function contentOf(more: Partial<Content> & {readonly list?: readonly Pro
     changes: [],
     withdrawals: [],
     trials: [],
+    hours: new Map(),
+    namedSources: new Set(),
     ended: [],
     urgent: [],
     failures: [],

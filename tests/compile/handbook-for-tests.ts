@@ -1,6 +1,7 @@
 import {compilePages} from '../../src/compile/compile-pages.ts'
 import type {Content} from '../../src/handbook-model/content.ts'
-import type {HandbookPages, Page} from '../../src/handbook-model/pages.ts'
+import type {HandbookPages} from '../../src/handbook-model/handbook-pages.ts'
+import type {Page} from '../../src/handbook-model/pages.ts'
 import {contentOf, valuesFor} from './content-for-tests.ts'
 import {at, english, job, place, to, unknownValue} from './data-for-tests.ts'
 import {

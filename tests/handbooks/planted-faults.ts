@@ -4,6 +4,9 @@ import {laterCases} from '../check/each-rule/later-cases.ts'
 import {plainCases} from '../check/each-rule/plain-cases.ts'
 import type {RuleCase} from '../check/each-rule/rule-case.ts'
 import {urgentCases} from '../check/each-rule/urgent-cases.ts'
+import {holdFaults} from './hold-faults.ts'
+import {hoursFaults} from './hours-faults.ts'
+import {idleFaults} from './idle-faults.ts'
 import {paperFaults} from './paper-faults.ts'
 import {procedureFaults} from './procedure-faults.ts'
 import {vesselFaults} from './vessel-faults.ts'
@@ -53,7 +56,10 @@ function twinsOf(name: string): RuleCase {
  * Each must be told at its place in its words, and nothing about its clean twin.
  */
 export const plantedFaults: readonly PlantedFault[] = [
-  ...[...vesselFaults, ...paperFaults].map((twins) => ({name: twins.what, twins})),
+  ...[...vesselFaults, ...paperFaults, ...hoursFaults, ...idleFaults].map((twins) => ({
+    name: twins.what,
+    twins,
+  })),
   ...gatesOfRules.map((name) => ({name, twins: twinsOf(name)})),
-  ...procedureFaults.map((twins) => ({name: twins.what, twins})),
+  ...[...procedureFaults, ...holdFaults].map((twins) => ({name: twins.what, twins})),
 ]

@@ -43,7 +43,7 @@ function leftOn(what: string, role: string, kind: string): RuleCase {
 }
 
 /** A section with steps of a hazardous action below cautions of every hazard class that it brings. */
-function withSection(classes: readonly string[], steps: string): Change {
+export function withSection(classes: readonly string[], steps: string): Change {
   return (content) => {
     for (const one of classes)
       content.write(

@@ -1,4 +1,5 @@
 import {all, type Change, type RuleCase, replaced} from '../check/each-rule/rule-case.ts'
+import {withOldBook} from './idle-faults.ts'
 
 const design = 'designs/design-s.yaml'
 const vessel = 'vessels/vessel-s/vessel.yaml'
@@ -211,7 +212,10 @@ export const vesselFaults: readonly RuleCase[] = [
     rule: 'no-superseded-source',
     what: 'a mass from a superseded book',
     accepted: replaced(design, 'value: 186 kg', 'value: 187 kg'),
-    rejected: replaced(design, 'value: 186 kg', 'value: {value: 187 kg, status: as-built, source: old-data}'),
+    rejected: all(
+      withOldBook('superseded, superseded-by: demo-data'),
+      replaced(design, 'value: 186 kg', 'value: {value: 187 kg, status: as-built, source: old-data}'),
+    ),
     at: ['sources.yaml', '{id: old-data'],
     reason: 'Unexpected superseded source `old-data` under 1 values, expected a current one',
     mend: 'Move the values to `demo-data`, or accept it in writing',

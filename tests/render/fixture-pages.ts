@@ -1,4 +1,5 @@
-import type {HandbookPages, Page, VesselHead} from '../../src/handbook-model/pages.ts'
+import type {HandbookPages} from '../../src/handbook-model/handbook-pages.ts'
+import type {Page, VesselHead} from '../../src/handbook-model/pages.ts'
 import {libraryPages} from './fixture-library-pages.ts'
 import {
   bound,
@@ -275,4 +276,5 @@ const shipCard: Page = {...procedure, head: headOfShip}
 export const fixture: HandbookPages = {
   vessel,
   pages: [start, position, procedure, shipCard, job, symptoms, explained, ...libraryPages],
+  records: [],
 }

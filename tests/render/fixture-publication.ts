@@ -18,7 +18,19 @@ const listed = {
   pages: [alike],
 }
 
-/** One page of each kind about an issue, with every list filled. */
+const hours = {
+  component: 'sleeve <b>',
+  read: true,
+  known: true,
+  hours: '4120 <b>',
+  day: '2031-02-14 <b>',
+  counted: 'meter <b>',
+  since: '12 <b>',
+  sinceKnown: true,
+  notes: ['landed <b>', 'seen <b>'],
+}
+
+/** One page of each kind about an issue and of records, with every list filled. */
 export const publication: readonly PublicationPage[] = [
   {
     kind: 'effective',
@@ -51,5 +63,18 @@ export const publication: readonly PublicationPage[] = [
     date: '2031-02-14',
     reason: 'gone',
     replacedBy: one,
+  },
+  {
+    kind: 'hours',
+    head: head('hours', 'records/hours.html'),
+    upTo: 'Records up to <b>.',
+    source: 'Source: <b>.',
+    pumps: [
+      {
+        link: {text: '4S', path: 'p/4s/index.html'},
+        lines: [hours, {...hours, component: 'head <b>', read: false, known: false}],
+      },
+    ],
+    removed: [{...hours, component: 'motor <b>', sinceKnown: false}],
   },
 ]

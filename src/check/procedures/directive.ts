@@ -45,7 +45,7 @@ const attributes = {
     'cargo-table': [],
     'material-table': [],
     'entry-limits': [],
-    'hold-point': ['*id', '*title', 'signed-by', 'second-by', 'when'],
+    'hold-point': ['*id', '*title', 'kind', 'signed-by', 'second-by', 'when'],
   },
   containerDirective: {'one-of': ['*id'], only: ['*when']},
 } as const satisfies Record<Directive['type'], Record<string, readonly string[]>>

@@ -13,6 +13,7 @@ import {
   placeOfNode,
   referenceOf,
 } from './directive.ts'
+import {holdKindOf} from './hold-kind-of.ts'
 import {inlineText, instructionOf} from './inline-text.ts'
 import {type Chapter, parseState} from './parse-states.ts'
 import {parseStepParts} from './parse-step-parts.ts'
@@ -185,12 +186,14 @@ function addDirective(node: Directive, parts: SectionParts, desk: Desk): void {
     else parts.cautions.push(use)
   } else if (node.name === 'hold-point') {
     refuseWaiting(parts, desk)
+    const holds = holdKindOf(node, desk)
     parts.items.push({
       kind: 'hold-point',
       id: idOf(node, desk),
       title: printedWords(node, 'title', desk),
       signedBy: attribute(node, 'signed-by'),
       secondBy: attribute(node, 'second-by'),
+      ...(holds ? {holds} : {}),
       ...(when ? {when} : {}),
       text: [],
       place,

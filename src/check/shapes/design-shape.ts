@@ -30,6 +30,7 @@ const joint: z.ZodType<Joint> = fields({
   lubrication: reference.optional(),
   locking: localised,
   pattern: oneOf(['crosswise', 'single']),
+  held: oneOf(['impeller-lock']).optional(),
 }).transform(({class: propertyClass, ...rest}): Joint => ({...rest, propertyClass}))
 
 const ring = fields({
@@ -128,6 +129,7 @@ const limit = fields({
   value: reference,
   outside: oneOf(['RENEW', 'STOP']),
   action: localised,
+  held: oneOf(['setting-length']).optional(),
 })
 
 /** designs/<id>.yaml. */
@@ -138,6 +140,7 @@ export const designShape: z.ZodType<Design> = fields({
   description: localised,
   'intended-use': localised,
   misuse: localised,
+  'kept-for': localised.optional(),
   ratings: list(named(...anyKind)),
   facts: factValues,
   joints: list(joint),

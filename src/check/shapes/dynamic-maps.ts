@@ -1,6 +1,6 @@
 import {z} from 'zod'
 import type {FittedMaterial} from '../../handbook-model/material-content.ts'
-import type {Component, FactValue} from '../../handbook-model/vessel-content.ts'
+import {type Component, componentKinds, type FactValue} from '../../handbook-model/vessel-content.ts'
 import {expectedWord} from '../nearest-word.ts'
 import {refuse, text} from './placed-shape.ts'
 import {isPlainMap, isPlainScalar, type PlainMap, placeKey, placeOfPlain} from './plain-tree.ts'
@@ -65,8 +65,6 @@ function refuseOthers(map: PlainMap, known: readonly string[], context: z.core.$
     })
   }
 }
-
-const componentKinds = ['head', 'motor', 'sleeve', 'stack'] as const
 
 /** `components: {head: 22-0417, …}`: serial numbers of what is fitted. */
 export const components = openMap.transform((map, context): readonly Component[] => {

@@ -18,6 +18,7 @@ const source: z.ZodType<Source> = fields({
   status: oneOf(['current', 'superseded', 'unknown']),
   'superseded-by': reference.optional(),
   'how-known': oneOf(['read', 'reprint', 'memory', 'common-practice', 'demonstration']),
+  'kept-for': localised.optional(),
 })
 
 /** sources.yaml. */

@@ -1,3 +1,4 @@
+import {withOldBook} from '../../handbooks/idle-faults.ts'
 import {all, type Change, type RuleCase, replaced} from './rule-case.ts'
 
 const design = 'designs/design-s.yaml'
@@ -57,7 +58,10 @@ export const laterCases: readonly RuleCase[] = [
       'value: 186 kg',
       'value: {value: 186 kg, status: as-built, source: demo-data}',
     ),
-    rejected: replaced(design, 'value: 186 kg', 'value: {value: 186 kg, status: as-built, source: old-data}'),
+    rejected: all(
+      withOldBook('superseded, superseded-by: demo-data'),
+      replaced(design, 'value: 186 kg', 'value: {value: 186 kg, status: as-built, source: old-data}'),
+    ),
     at: ['sources.yaml', '{id: old-data'],
     reason: 'Unexpected superseded source `old-data` under 1 values, expected a current one',
     mend: 'Move the values to `demo-data`, or accept it in writing',

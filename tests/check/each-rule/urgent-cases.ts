@@ -23,7 +23,7 @@ const coverBolts: Change = (content) =>
     'designs/design-t.yaml',
     content
       .read('designs/design-s.yaml')
-      .replace('id: design-s', 'id: design-t')
+      .replace('id: design-s', 'id: design-t\nkept-for: a sister vessel')
       .replace('id: hub-bolts', 'id: cover-bolts'),
   )
 

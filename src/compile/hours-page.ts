@@ -1,0 +1,107 @@
+import type {Content} from '../handbook-model/content.ts'
+import {
+  daysBetween,
+  type FittedOnce,
+  type HoursReading,
+  type HoursRecord,
+  readingsOf,
+  stepBetween,
+  totalOf,
+  writtenHours,
+} from '../handbook-model/hours-content.ts'
+import {type HoursLine, type HoursPage, recordsFolder} from '../handbook-model/publication.ts'
+import type {Vessel} from '../handbook-model/vessel-content.ts'
+import {found} from './desk.ts'
+import {positionPath} from './page-paths.ts'
+import {wordsEn} from './words-en.ts'
+
+const words = wordsEn.runningHours
+
+/** Running hours of a vessel: the last reading of each component. A record page, so that a new line moves no other. */
+export function hoursPage(content: Content, vesselId: string): HoursPage {
+  const vessel = found(content.vessels.get(vesselId), `vessel ${vesselId}`)
+  const record = content.hours.get(vesselId)
+  const last = record?.readings.at(-1)?.day
+  const source = record && content.sources.get(record.source)
+  return {
+    kind: 'hours',
+    head: {
+      id: `${vesselId}/hours`,
+      shownAs: words.title,
+      path: `${recordsFolder}/hours.html`,
+      title: words.title,
+      language: 'en',
+      madeFrom: [],
+    },
+    upTo: last === undefined ? words.noRecords : words.upTo(last),
+    source: source ? words.source(source.title.en) : '',
+    pumps: vessel.positions.map(({id, tag, components}) => ({
+      link: {text: tag, path: positionPath(id)},
+      lines: components.map((component) => lineOf(component, id, vessel, record)),
+    })),
+    removed: (record?.removed ?? []).map((component) => lineOf(component, '', vessel, record)),
+  }
+}
+
+function lineOf(
+  {kind, serial}: FittedOnce,
+  position: string,
+  vessel: Vessel,
+  record: HoursRecord | undefined,
+): HoursLine {
+  const readings = readingsOf(record, kind, serial)
+  const last = readings.at(-1)
+  const name = words.component(kind, serial)
+  if (!last)
+    return {
+      component: name,
+      read: false,
+      known: false,
+      hours: wordsEn.notKnownCell,
+      day: words.neverRead,
+      counted: '',
+      since: '',
+      sinceKnown: true,
+      notes: [],
+    }
+  const since = sinceOf(readings.at(-2), last)
+  const {tenths, isLeast} = totalOf(readings)
+  return {
+    component: name,
+    read: true,
+    known: !isLeast,
+    hours: isLeast ? words.atLeast(writtenHours(tenths)) : words.hours(writtenHours(tenths)),
+    day: last.day,
+    counted: words.counted[last.counted],
+    since: since ?? wordsEn.notKnownCell,
+    sinceKnown: since !== undefined,
+    notes: notesOf(readings, last, position, vessel),
+  }
+}
+
+/** Undefined where nobody knows: the counter was exchanged in between. */
+function sinceOf(before: HoursReading | undefined, last: HoursReading): string | undefined {
+  if (!before) return words.firstReading
+  const step = stepBetween(before, last)
+  return step === undefined ? undefined : words.since(writtenHours(step), daysBetween(before.day, last.day))
+}
+
+/** What the author wrote, an exchanged counter, and every other pump that the component ran in. */
+function notesOf(
+  readings: readonly HoursReading[],
+  last: HoursReading,
+  position: string,
+  {positions}: Vessel,
+): readonly string[] {
+  const others = new Map<string, string>()
+  for (const {at, day} of readings) if (at && at.id !== position) others.set(at.id, day)
+  return [
+    ...[...others].map(([id, day]) => words.ranAt(positions.find((one) => one.id === id)?.tag ?? id, day)),
+    ...readings.flatMap(({newCounterTenths, day}) =>
+      newCounterTenths === undefined
+        ? []
+        : [words.newCounter(writtenHours(newCounterTenths), day, writtenHours(last.tenths))],
+    ),
+    ...(last.note === '' ? [] : [last.note]),
+  ]
+}

@@ -1,0 +1,118 @@
+import {describe, expect, test} from 'vitest'
+import {runBuild} from '../../src/commands/build.ts'
+import {checkAndCompute} from '../../src/commands/run-stages.ts'
+import {contentHashOf} from '../../src/issues/approval-state.ts'
+import {hours, hoursPath} from '../handbooks/hours-faults.ts'
+import {visibleText} from '../offline/visible-text.ts'
+import {type ChangedContent, smallContent, withChangedContent} from './changed-content.ts'
+import {issue, optionsOf, program, sign} from './issues-for-tests.ts'
+import {renderedContent} from './rendered-content.ts'
+
+const page = 'records/hours.html'
+
+/** Files of the small vessel as text. */
+async function textsOf(content: ChangedContent): Promise<ReadonlyMap<string, string>> {
+  const {vessels} = await renderedContent(content.folder)
+  const decoder = new TextDecoder()
+  return new Map((vessels.get('vessel-s') ?? []).map(({path, bytes}) => [path, decoder.decode(bytes)]))
+}
+
+/** The table of the record page, a line for each row. */
+async function rowsOf(content: ChangedContent): Promise<readonly string[]> {
+  const text = (await textsOf(content)).get(page) ?? ''
+  return [...text.matchAll(/<tr>(.*?)<\/tr>/gu)].map(([, row = '']) =>
+    row
+      .split(/<\/t[hd]>/u)
+      .map((cell) => cell.replace(/<[^>]*>/gu, ''))
+      .filter((cell) => cell !== '')
+      .join(' | '),
+  )
+}
+
+const motor = '2018-01-01,motor,M-1,1p,4120,meter,,'
+
+describe('the record page of running hours', () => {
+  test('says NOT KNOWN of every component where nobody keeps a record', () =>
+    withChangedContent(async (content) => {
+      expect(await rowsOf(content)).toEqual([
+        'Component | Hours | Read on | Counted by | Since the reading before',
+        '1P',
+        ...['head H-1', 'motor M-1', 'sleeve C-1', 'stack T-1'].map(
+          (one) => `${one} | NOT KNOWN | no reading`,
+        ),
+      ])
+      const text = visibleText((await textsOf(content)).get(page) ?? '')
+      expect(text).toContain('No records aboard.')
+      expect(text).toContain('it has no revision, no approval and no check code')
+    }, smallContent))
+
+  test('tells the last reading, its day, how it was counted and what ran since the one before', () =>
+    withChangedContent(async (content) => {
+      hours('2018-03-02,motor,M-1,1p,4233.5,log,,read by two', motor)(content)
+      expect(await rowsOf(content)).toContain(
+        'motor M-1 | 4233.5 h | 2018-03-02 | log | 113.5 h in 60 days; read by two',
+      )
+      expect(visibleText((await textsOf(content)).get(page) ?? '')).toContain('Records up to 2018-03-02.')
+    }, smallContent))
+
+  test('says a first reading, and never hours since one that is not there', () =>
+    withChangedContent(async (content) => {
+      hours(motor)(content)
+      expect(await rowsOf(content)).toContain('motor M-1 | 4120 h | 2018-01-01 | meter | first reading')
+    }, smallContent))
+
+  test('tells the least that it can be behind an exchanged counter, and not what that counter shows', () =>
+    withChangedContent(async (content) => {
+      hours(motor, '2018-01-31,motor,M-1,1p,60,meter,10,')(content)
+      expect(await rowsOf(content)).toContain(
+        'motor M-1 | NOT KNOWN, at least 4170 h | 2018-01-31 | meter | NOT KNOWN; counter exchanged before 2018-01-31: the new one began at 10 h and shows 60 h',
+      )
+    }, smallContent))
+
+  test('lists what is fitted in no pump any more apart', () =>
+    withChangedContent(async (content) => {
+      hours(motor)(content)
+      content.replace(hoursPath, 'day,component', '# removed: motor M-0\nday,component')
+      content.replace(hoursPath, motor, '2018-01-01,motor,M-0,1p,900,estimate,,landed')
+      const rows = await rowsOf(content)
+      expect(rows).toContain('motor M-1 | NOT KNOWN | no reading')
+      expect(rows.at(-1)).toBe(
+        'motor M-0 | 900 h | 2018-01-01 | estimate | first reading; in pump 1P when read on 2018-01-01; landed',
+      )
+    }, smallContent))
+})
+
+describe('a new line of running hours', () => {
+  test('changes the record page alone, and no hash that anybody signs', () =>
+    withChangedContent(async (content) => {
+      const bare = await checkAndCompute(content.folder)
+      const without = await textsOf(content)
+      hours(motor)(content)
+      const one = await textsOf(content)
+      hours(motor, '2018-01-31,motor,M-1,1p,4140,meter,,')(content)
+      const two = await textsOf(content)
+      for (const [before, after] of [
+        [without, one],
+        [one, two],
+      ] as const) {
+        expect([...after.keys()]).toEqual([...before.keys()])
+        expect([...after.keys()].filter((path) => after.get(path) !== before.get(path))).toEqual([page])
+      }
+      const {hashes} = await checkAndCompute(content.folder)
+      expect(contentHashOf(hashes)).toBe(contentHashOf(bare.hashes))
+    }, smallContent))
+
+  test('leaves an issue the same issue', () =>
+    withChangedContent(async (content) => {
+      await sign(content, '2031-01-02')
+      expect((await issue(content, '2031-01', '2031-01-10')).exitStatus).toBe(0)
+      hours(motor)(content)
+      expect((await runBuild(optionsOf(content), async () => program)).out).toContain(
+        'vessel-s: issue 2031-01 again, byte for byte\n',
+      )
+      content.replace('designs/design-s.yaml', '186 kg', '187 kg')
+      expect((await runBuild(optionsOf(content), async () => program)).out).toContain(
+        'vessel-s: not the bytes of issue 2031-01',
+      )
+    }, smallContent))
+})
