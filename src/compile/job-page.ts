@@ -117,7 +117,9 @@ function partAboard(id: string, desk: PumpDesk): string {
   if (entries.length === 0) return wordsEn.notListed
   const quantity = entries.reduce((sum, one) => sum + one.quantity, 0)
   const places = new Set(entries.filter((one) => one.quantity > 0).map((one) => one.location.en))
-  return quantity > 0 ? wordsEn.aboard(quantity, [...places].join(', ')) : wordsEn.noneAboard
+  const aboard = quantity > 0 ? wordsEn.aboard(quantity, [...places].join(', ')) : wordsEn.noneAboard
+  const least = entries.reduce((sum, one) => sum + (one.least ?? 0), 0)
+  return least > 0 ? wordsEn.orderBelow(aboard, least) : aboard
 }
 
 function cautionsOf(procedures: readonly Procedure[], desk: PumpDesk): JobPage['cautions'] {

@@ -12,7 +12,12 @@ import {type ValueUse, valuesShown} from './values-shown.ts'
 import {standing} from './variant.ts'
 import {wordsEn} from './words-en.ts'
 
-/** Every section and step that calls for a caution, by its number on the first pump where it stands. */
+/**
+ * Every section and step that calls for a caution, by its number on the first pump where it stands.
+ *
+ * The first place of a procedure names it, the others go on from there: with the title at each of them the page
+ * outgrows its weight.
+ */
 export function stepsWithCaution(caution: string, desks: readonly PumpDesk[]): readonly PageLink[] {
   return proceduresOf(desks).flatMap((procedure) => {
     const links = new Map<string, {link: PageLink; pumps: number}>()
@@ -31,9 +36,13 @@ export function stepsWithCaution(caution: string, desks: readonly PumpDesk[]): r
           })
       }
     }
-    return [...links.values()].map(({link, pumps}) => ({
+    return [...links.values()].map(({link, pumps}, index) => ({
       ...link,
-      text: wordsEn.onPumps(link.text, pumps, desks.length),
+      text: wordsEn.onPumps(
+        index === 0 ? link.text : link.text.replace(procedure.title, '…'),
+        pumps,
+        desks.length,
+      ),
     }))
   })
 }

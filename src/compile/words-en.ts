@@ -167,6 +167,7 @@ export const wordsEn = {
   people: (count: number): string => (count === 1 ? '1 person' : `${count} persons`),
   hours: (hours: number): string => `${hours} h (est)`,
   aboard: (quantity: number, place: string): string => `${quantity} aboard (${place})`,
+  orderBelow: (aboard: string, least: number): string => `${aboard}, order below ${least}`,
   noneAboard: 'none aboard: bring from shore',
   notListed: 'NOT KNOWN: not on the list of what is aboard',
   runningHours: {

@@ -82,6 +82,8 @@ export function positionStatedValues(
     ['house.oil-tolerance', 'how far an oil volume may lie from the computed one', house.oilTolerance],
     ['house.flush-changes', 'oil changes of one flush', house.flushChanges],
     ['house.portable-rig-time', 'longest time of the drill of the portable pump', house.portableRigTime],
+    ['house.rubber-life', 'longest time from the cure date of rubber to its fitting', house.rubberLife],
+    ['house.store-warmest', 'highest temperature of a store of rubber', house.storeWarmest],
   ]
   return [
     ...list.map(([id, title, datum]) => stated(id, title, datum, false, position.tag)),

@@ -174,6 +174,8 @@ export const houseValueNames = [
   'oil-tolerance',
   'flush-changes',
   'portable-rig-time',
+  'rubber-life',
+  'store-warmest',
 ] as const
 
 /** Names of what the ship supplies. */

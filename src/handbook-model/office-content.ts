@@ -54,6 +54,10 @@ export interface HouseLimits {
   readonly flushChanges: Datum<'count'>
   /** From the alarm to the portable pump that pumps. */
   readonly portableRigTime: Datum<'time'>
+  /** From the cure of rubber to its fitting, in a store that is kept as told. */
+  readonly rubberLife: Datum<'time'>
+  /** Highest temperature of a store of rubber. */
+  readonly storeWarmest: Datum<'temperature'>
 }
 
 export interface EntryLimit {

@@ -191,6 +191,8 @@ export interface ToolAboard {
 export interface SpareAboard {
   readonly part: Reference
   readonly quantity: number
+  /** Pieces below which new ones are ordered. */
+  readonly least?: number
   /** Day of the cure of what is made of rubber; of several the earliest. */
   readonly cured?: string
   readonly location: Localised

@@ -41,6 +41,8 @@ house:
   oil-tolerance: 10 %
   flush-changes: 10
   portable-rig-time: 90 min
+  rubber-life: 84 months
+  store-warmest: 25 °C
 `
 
 const sources = `sources:

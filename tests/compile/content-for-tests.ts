@@ -8,7 +8,9 @@ import {
   bar,
   barGauge,
   count,
+  degreesCelsius,
   diametralMillimetres,
+  hours,
   kilogramsPerCubicMetre,
   millimetres,
   minutes,
@@ -58,6 +60,8 @@ const office: Office = {
     oilTolerance: datum(percent(10), '10', '%'),
     flushChanges: datum(count(10), '10', ''),
     portableRigTime: datum(minutes(90), '90', 'min'),
+    rubberLife: datum(hours(61_362), '84', 'months'),
+    storeWarmest: datum(degreesCelsius(25), '25', '°C'),
   },
   facts: [
     {

@@ -67,6 +67,18 @@ describe('a job on a pump', () => {
     ])
   })
 
+  test('says below how many pieces a part is ordered, aboard or not', () => {
+    const parts = ['ring', 'washer'].map((part) => ({part: to(part), quantity: 1, unit: 'piece'}))
+    const list = [procedure('wear', nothing, {parts})]
+    const desk = deskOf(contentOf({list}), '4s')
+    const sparesAboard = desk.vessel.sparesAboard.map((one) => ({...one, least: 3}))
+    const page = jobPage(job('service', ['wear']), {...desk, vessel: {...desk.vessel, sparesAboard}})
+    expect(page.parts.map((one) => one.aboard)).toEqual([
+      '2 aboard (box 3), order below 3',
+      'none aboard: bring from shore, order below 3',
+    ])
+  })
+
   test('counts what this pump needs and nothing of another variant; an open condition stands before the note', () => {
     const page = jobOf([
       procedure('wear', nothing, {

@@ -56,7 +56,7 @@ describe('the cautions page', () => {
     ])
   })
 
-  test('names every section and step that uses it by number, with the count of pumps, linked on the first of them', () => {
+  test('names every section and step that uses it by number, the procedure once, with the count of pumps, linked on the first of them', () => {
     expect(page.cautions.map((one) => words(one.usedIn))).toEqual([
       [
         'Procedure wear · section part enter -> p/4p/wear.html#wear--enter',
@@ -64,7 +64,7 @@ describe('the cautions page', () => {
       ],
       [
         'Procedure wear · step 3 (1 of 2 pumps) -> p/4p/wear.html#wear--double',
-        'Procedure wear · step 3 (1 of 2 pumps) -> p/4s/wear.html#wear--single',
+        '… · step 3 (1 of 2 pumps) -> p/4s/wear.html#wear--single',
       ],
       ['Procedure wear · step 4 (1 of 2 pumps) -> p/4s/wear.html#wear--both'],
     ])

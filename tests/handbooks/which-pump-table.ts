@@ -201,6 +201,8 @@ export const ownWords = {
 export const procedures: readonly string[] = [
   'cargo-change',
   'cargo-seal',
+  'cofferdam-cleaning',
+  'contaminated-oil',
   'discharge-valve',
   'dismantling',
   'idle-rotation',

@@ -256,4 +256,6 @@ const kindsOfNames: ReadonlyMap<string, QuantityKind> = new Map([
   ['entry-air-changes', 'count'],
   ['flush-changes', 'count'],
   ['portable-rig-time', 'time'],
+  ['rubber-life', 'time'],
+  ['store-warmest', 'temperature'],
 ])

@@ -48,6 +48,8 @@ const house = fields({
   'oil-tolerance': quantity('ratio'),
   'flush-changes': quantity('count'),
   'portable-rig-time': quantity('time'),
+  'rubber-life': quantity('time'),
+  'store-warmest': quantity('temperature'),
 })
 
 /** What a condition reads as a word of its own, and the facts that every pump has. */

@@ -83,6 +83,7 @@ const toolAboard = fields({tool: reference, number: text, location: localised})
 const spareAboard = fields({
   part: reference,
   quantity: wholeNumber(0, 9999),
+  least: wholeNumber(0, 9999).optional(),
   cured: date.optional(),
   location: localised,
 })
