@@ -3,7 +3,7 @@ import type {WrittenCondition} from '../handbook-model/condition.ts'
 import type {Content} from '../handbook-model/content.ts'
 import type {Job} from '../handbook-model/office-content.ts'
 import {onceForEach} from '../handbook-model/once-for-each.ts'
-import type {PageLink} from '../handbook-model/pages.ts'
+import type {PageLink, PlacesInProcedure} from '../handbook-model/pages.ts'
 import type {CautionUse, Procedure} from '../handbook-model/procedure.ts'
 import type {PumpDesk} from './desk.ts'
 import {elementId, procedurePageId, procedurePath} from './page-paths.ts'
@@ -12,16 +12,12 @@ import {type ValueUse, valuesShown} from './values-shown.ts'
 import {standing} from './variant.ts'
 import {wordsEn} from './words-en.ts'
 
-/**
- * Every section and step that calls for a caution, by its number on the first pump where it stands.
- *
- * The first place of a procedure names it, the others go on from there: with the title at each of them the page
- * outgrows its weight.
- */
-export function stepsWithCaution(caution: string, desks: readonly PumpDesk[]): readonly PageLink[] {
+/** Every section and step that calls for a caution, by its number on the first pump where it stands. */
+export function stepsWithCaution(caution: string, desks: readonly PumpDesk[]): readonly PlacesInProcedure[] {
   return proceduresOf(desks).flatMap((procedure) => {
     const links = new Map<string, {link: PageLink; pumps: number}>()
-    for (const desk of desks.filter(({facts}) => serves(procedure, facts))) {
+    const served = desks.filter(({facts}) => serves(procedure, facts))
+    for (const desk of served) {
       for (const {id, text} of cautionUses(caution, procedure, desk)) {
         const known = links.get(id)
         if (known) known.pumps += 1
@@ -36,15 +32,17 @@ export function stepsWithCaution(caution: string, desks: readonly PumpDesk[]): r
           })
       }
     }
-    return [...links.values()].map(({link, pumps}, index) => ({
+    const places = [...links.values()].map(({link, pumps}) => ({
       ...link,
-      text: wordsEn.onPumps(
-        index === 0 ? link.text : link.text.replace(procedure.title, '…'),
-        pumps,
-        desks.length,
-      ),
+      text: wordsEn.onPumps(link.text, pumps, ofTheirKind(served, desks).length),
     }))
+    return places.length > 0 ? [{procedure: procedure.title, places}] : []
   })
+}
+
+/** Pumps that hang in tanks, portable ones, or both, as those that are served. */
+function ofTheirKind(served: readonly PumpDesk[], desks: readonly PumpDesk[]): readonly PumpDesk[] {
+  return desks.filter(({tank}) => served.some((one) => (one.tank === undefined) === (tank === undefined)))
 }
 
 function cautionUses(
@@ -55,12 +53,10 @@ function cautionUses(
   const stands = (uses: readonly CautionUse[]): boolean =>
     uses.some((use) => use.caution.id === caution && standing(use.when, desk).stands)
   return standingSections(procedure, desk).flatMap(({section, items}) => {
-    const own = stands(section.cautions)
-      ? [{id: section.id, text: wordsEn.atSection(procedure.title, section.title)}]
-      : []
+    const own = stands(section.cautions) ? [{id: section.id, text: wordsEn.section(section.title)}] : []
     const steps = items.flatMap((item) =>
       item.kind === 'step' && stands(item.step.cautions)
-        ? [{id: item.step.id, text: wordsEn.atStep(procedure.title, item.number)}]
+        ? [{id: item.step.id, text: wordsEn.step(item.number)}]
         : [],
     )
     return [...own, ...steps]

@@ -142,6 +142,8 @@ export const wordsEn = {
   notStated: 'the vessel file does not say',
   noSuitabilityRow: 'no row in the table of the office',
   missing: (what: readonly string[]): string => `missing: ${what.join('; ')}`,
+  step: (number: number): string => `step ${number}`,
+  section: (title: string): string => `section ${title.toLowerCase()}`,
   atStep: (procedure: string, number: number): string => `${procedure} · step ${number}`,
   atSection: (procedure: string, section: string): string =>
     `${procedure} · section ${section.toLowerCase()}`,

@@ -554,6 +554,12 @@ export interface ClearanceLine {
   readonly because: string
 }
 
+/** Places in one procedure, whose title is written once. */
+export interface PlacesInProcedure {
+  readonly procedure: string
+  readonly places: readonly PageLink[]
+}
+
 export interface CautionsPage {
   readonly kind: 'cautions'
   readonly head: PageHead
@@ -562,8 +568,8 @@ export interface CautionsPage {
     readonly caution: BoundCaution
     readonly residualRisk: string
     readonly source: PageLink
-    /** Every step that uses it, by procedure: step title and the positions' pages. */
-    readonly usedIn: readonly PageLink[]
+    /** Every section and step that uses it, by procedure. */
+    readonly usedIn: readonly PlacesInProcedure[]
   }[]
 }
 

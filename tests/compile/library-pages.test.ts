@@ -20,15 +20,13 @@ import {
   valuePlate,
 } from './procedures-for-tests.ts'
 
-type Desks = readonly ReturnType<typeof deskOf>[]
-
-function desksOf(list: readonly Procedure[], only4s: readonly ComputedValue[] = []): Desks {
+function desksOf(list: readonly Procedure[], only4s: readonly ComputedValue[] = []) {
   const content = contentOf({list})
   return [deskOf(content, '4p'), deskOf(content, '4s', only4s)]
 }
 
 const words = (links: readonly PageLink[]): readonly string[] =>
-  links.map((one) => `${one.text} -> ${one.path}#${one.fragment ?? ''}`)
+  links.map(({text, path, fragment = ''}) => `${text} -> ${path}#${fragment}`)
 
 describe('the cautions page', () => {
   const list = [
@@ -56,17 +54,21 @@ describe('the cautions page', () => {
     ])
   })
 
-  test('names every section and step that uses it by number, the procedure once, with the count of pumps, linked on the first of them', () => {
-    expect(page.cautions.map((one) => words(one.usedIn))).toEqual([
+  test('names every section and step that uses it by number, with the count of pumps, linked on the first of them', () => {
+    const used = page.cautions.map(({usedIn}) => usedIn.map((one) => [one.procedure, ...words(one.places)]))
+    expect(used).toEqual([
       [
-        'Procedure wear · section part enter -> p/4p/wear.html#wear--enter',
-        'Procedure test · step 1 -> p/4p/test.html#test--press',
+        ['Procedure wear', 'section part enter -> p/4p/wear.html#wear--enter'],
+        ['Procedure test', 'step 1 -> p/4p/test.html#test--press'],
       ],
       [
-        'Procedure wear · step 3 (1 of 2 pumps) -> p/4p/wear.html#wear--double',
-        '… · step 3 (1 of 2 pumps) -> p/4s/wear.html#wear--single',
+        [
+          'Procedure wear',
+          'step 3 (1 of 2 pumps) -> p/4p/wear.html#wear--double',
+          'step 3 (1 of 2 pumps) -> p/4s/wear.html#wear--single',
+        ],
       ],
-      ['Procedure wear · step 4 (1 of 2 pumps) -> p/4s/wear.html#wear--both'],
+      [['Procedure wear', 'step 4 (1 of 2 pumps) -> p/4s/wear.html#wear--both']],
     ])
   })
 

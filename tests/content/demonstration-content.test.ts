@@ -42,19 +42,21 @@ describe('the demonstration content', () => {
     expect(unknownsOf(vessel?.positions ?? [])).toEqual(['5p backstop', '7s stack length'])
   })
 
-  test('holds one caution for each hazard class', () => {
-    const classes = [...content.cautions.values()].map((caution) => caution.hazardClass).sort()
+  test('holds one caution for each hazard class, and those of hanging, feeding and running the portable pump', () => {
+    const classes = [...content.cautions.values()].map((caution) => caution.hazardClass)
     const all = Array.from({length: 30}, (_, index) => `H${String(index + 1).padStart(2, '0')}`)
-    expect(classes).toEqual(all.filter((one) => one !== 'H22'))
+    expect([...classes].sort()).toEqual([...all.filter((one) => one !== 'H22'), 'H03', 'H07', 'H20'].sort())
   })
 
-  test('numbers the balloons from the wet end up without a gap', () => {
-    const balloons = new Set(
-      [...content.parts.values()].flatMap((part) => (part.balloon ? [Number(part.balloon)] : [])),
-    )
-    expect([...balloons].sort((a, b) => a - b)).toEqual(
-      Array.from({length: balloons.size}, (_, index) => index + 1),
-    )
+  test('numbers the balloons from the wet end up without a gap, those of the portable pump behind a P', () => {
+    const balloons = [...new Set([...content.parts.values()].flatMap(({balloon}) => balloon ?? []))]
+    for (const letter of ['', 'P']) {
+      const numbers = balloons
+        .filter((one) => one.startsWith('P') === (letter === 'P'))
+        .map((one) => Number(one.slice(letter.length)))
+      expect(numbers.length, letter).toBeGreaterThan(10)
+      expect(numbers.sort((a, b) => a - b)).toEqual(numbers.map((_, index) => index + 1))
+    }
   })
 })
 

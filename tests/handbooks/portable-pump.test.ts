@@ -200,13 +200,44 @@ describe('a procedure', () => {
     ])
   })
 
-  test('of the whole ship sends the reader where its first pump leads', async () => {
+  test('of the whole ship names no procedure that one of its pumps has not, whichever is the first', async () => {
     const {errors: lines} = await told((content) => {
       content.write('procedures/round.md', ofTheShip('ring-check'))
       content.write('procedures/hose-round.md', ofTheShip('rig').replace('id: round', 'id: hose-round'))
     })
     expect(lines).toEqual([
       'procedures/hose-round.md:35:36 error Unexpected reference to `rig` on position `1p` of `vessel-s`, which it is not for, expected a procedure of this pump no-undefined-reference',
+      'procedures/round.md:35:36 error Unexpected reference to `ring-check` on position `portable-1` of `vessel-s`, which it is not for, expected a procedure of this pump no-undefined-reference',
+    ])
+  })
+
+  test.each(['vessel', 'design'])(
+    'with one page for a %s may name what each of its pumps has',
+    async (scope) => {
+      const {errors: lines} = await told((content) => {
+        const forTanks = ofTheShip('ring-check').replace(
+          'scope: vessel',
+          `scope: ${scope}\nwhen: role ≠ portable`,
+        )
+        content.write('procedures/round.md', forTanks)
+        content.write(
+          'procedures/hose-round.md',
+          ofTheShip('card')
+            .replace('id: round', 'id: hose-round')
+            .replace('scope: vessel', `scope: ${scope}`),
+        )
+        content.write('procedures/card.md', ofTheShip('hose-round').replace('id: round', 'id: card'))
+      })
+      expect(lines).toEqual([])
+    },
+  )
+
+  test('of a design names no procedure that one of its pumps has not', async () => {
+    const {errors: lines} = await told((content) =>
+      content.write('procedures/round.md', ofTheShip('ring-check').replace('scope: vessel', 'scope: design')),
+    )
+    expect(lines).toEqual([
+      'procedures/round.md:35:36 error Unexpected reference to `ring-check` on position `portable-1` of `vessel-s`, which it is not for, expected a procedure of this pump no-undefined-reference',
     ])
   })
 

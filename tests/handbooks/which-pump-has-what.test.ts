@@ -5,6 +5,7 @@ import {serves} from '../../src/conditions/serves.ts'
 import type {ProcedurePage} from '../../src/handbook-model/pages.ts'
 import {technicalText} from '../../src/technical-text/technical-text.ts'
 import {demonstration} from '../content/demonstration.ts'
+import {figuresOfPortable, portablePump, stepsOfPortable} from './portable-pump-table.ts'
 import {
   figures,
   ownWords,
@@ -18,11 +19,12 @@ import {
 
 const {content, values} = await demonstration()
 
-/** Pages of every procedure of a pump, by pump. */
+/** Pages of every procedure of a pump, by pump: of those that hang in tanks, and of the others. */
 const pagesOf = new Map<string, readonly ProcedurePage[]>()
+const portablePages = new Map<string, readonly ProcedurePage[]>()
 for (const vessel of content.vessels.keys())
   for (const desk of desksOfVessel(content, values, vessel))
-    if (desk.position.tank) pagesOf.set(`${vessel}/${desk.position.id}`, pagesOfPump(desk))
+    (desk.position.tank ? pagesOf : portablePages).set(`${vessel}/${desk.position.id}`, pagesOfPump(desk))
 
 function pagesOfPump(desk: PumpDesk): readonly ProcedurePage[] {
   return [...content.procedures.values()]
@@ -174,5 +176,52 @@ describe('no pump shows a figure of the other design', () => {
         for (const {id} of [...page.tools, ...page.parts])
           if (motor === 'newer' ? twins.has(id) : twins.has(`${id}-b`)) found.push(`${page.head.id}: ${id}`)
     expect(found).toEqual([])
+  })
+})
+
+describe('the portable pump', () => {
+  const own = portablePages.get(portablePump) ?? []
+  const idOf = ({head}: ProcedurePage): string => head.id.slice(portablePump.length + 1)
+  const stepsIn = (page: ProcedurePage): readonly string[] =>
+    page.sections.flatMap(({items}) =>
+      items.flatMap(({kind, id}) => (kind === 'step' ? [id.slice(idOf(page).length + 2)] : [])),
+    )
+
+  test('is the only pump of the fleet that hangs in no tank', () => {
+    expect([...portablePages.keys()]).toEqual([portablePump])
+    expect([...pagesOf.keys()].filter((pump) => pump.startsWith('vessel-c/'))).toHaveLength(24)
+  })
+
+  test('has its procedures, each with its steps in order, and no others', () => {
+    expect(Object.fromEntries(own.map((page) => [idOf(page), stepsIn(page).join(' ')]))).toEqual(
+      stepsOfPortable,
+    )
+  })
+
+  test('shows its values and no others, each with its figure', () => {
+    const lines = own.flatMap(({valuesUsed}) => valuesUsed)
+    expect(Object.fromEntries(lines.map(({id, figure, unit}) => [id, `${figure} ${unit}`.trim()]))).toEqual(
+      figuresOfPortable,
+    )
+  })
+
+  test('has no procedure of a pump in a tank, and no pump in a tank has one of its', () => {
+    const portable = new Set(Object.keys(stepsOfPortable))
+    expect(portable.size).toBe(5)
+    const found = [...pagesOf.keys()].flatMap((pump) =>
+      procedureIds(pump).filter((id) => portable.has(id) || own.some((page) => idOf(page) === id)),
+    )
+    expect(found).toEqual([])
+  })
+
+  test('is named on no page of a pump in a tank, and names no thing of their designs', () => {
+    const tanks = [...pagesOf].flatMap(([pump, list]) => list.map((page) => technicalText(page, pump)))
+    expect(tanks.filter((text) => /HP OUT|RT OUT|CARGO IN|control frame|holding chain/u.test(text))).toEqual(
+      [],
+    )
+    const texts = own.map((page) => technicalText(page, portablePump)).join('\n')
+    expect(texts).toContain('CARGO IN')
+    for (const word of [...ownWords.newer, ...ownWords.older, 'top plate of', 'G1 ', 'P1 ', 'valve box'])
+      expect(texts).not.toContain(word)
   })
 })

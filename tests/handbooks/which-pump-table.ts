@@ -2,6 +2,7 @@
  * Which pump of the demonstration has what, written by hand from the papers of the three vessels.
  *
  * Nothing here is read from the content: where content and table differ, one of the two is wrong.
+ * The one pump that hangs in no tank has a table of its own.
  */
 export interface PumpRow {
   readonly pump: string

@@ -50,7 +50,7 @@ export const libraryPages: readonly Page[] = [
         caution: {...caution(3, 'NOTICE'), link: link('anchor', 'cautions.html', 'dirt')},
         residualRisk: text('left-over'),
         source: link('caution-source', 'sources.html', 'standard'),
-        usedIn,
+        usedIn: [{procedure: text('caution-procedure'), places: usedIn}],
       },
     ],
   },

@@ -8,10 +8,12 @@ import {procedureReferences} from './design-references.ts'
 /**
  * A procedure sends nobody to a procedure that is not for this pump.
  *
- * Told once for each reference, at the first pump on whose page it would lead nowhere.
+ * Told once for each reference, at the first pump on whose page it would lead nowhere. A page of the ship or of a design
+ * stands once for all its pumps: it names no procedure that one of them has not, whichever pump its links lead to.
  *
  * Accepted: `:procedure[lay out the hoses]{ref=hoses}` below `when="role = portable"`, where `hoses` has the same `when`.
- * Rejected: the same reference without the condition, in a procedure for every pump.
+ * Rejected: the same reference without the condition, in a procedure for every pump; a page of the ship for every pump that
+ * leads to the isolation of pumps in tanks.
  */
 export function noUnservedReference(
   procedure: Procedure,
@@ -19,10 +21,7 @@ export function noUnservedReference(
   pumps: readonly Pump[],
   files: ContentFiles,
 ): void {
-  const served = pumpsOfPages(
-    procedure,
-    pumps.filter(({facts}) => serves(procedure, facts)),
-  )
+  const served = pumps.filter(({facts}) => serves(procedure, facts))
   for (const {reference, under} of procedureReferences(procedure)) {
     const other = procedures.get(reference.id)
     const lost =
@@ -44,12 +43,4 @@ export function noUnservedReference(
       },
     )
   }
-}
-
-/** Whose pages its links lead to: a page of the ship or of a design leads to those of its first pump. */
-function pumpsOfPages({scope}: Procedure, served: readonly Pump[]): readonly Pump[] {
-  if (scope === 'position') return served
-  const page = ({vessel, design}: Pump): string =>
-    scope === 'vessel' ? vessel.id : `${vessel.id}/${design.id}`
-  return served.filter((pump, index) => served.findIndex((one) => page(one) === page(pump)) === index)
 }
