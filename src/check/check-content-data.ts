@@ -16,11 +16,11 @@ import {noUnlistedProtection} from './rules/no-unlisted-protection.ts'
 import {approvalsShape, changesShape} from './shapes/approval-shapes.ts'
 import {checkShape} from './shapes/check-shape.ts'
 import {designShape} from './shapes/design-shape.ts'
+import {jobShape} from './shapes/job-shape.ts'
 import {
   cautionShape,
   exceptionsShape,
   failuresShape,
-  jobShape,
   partsShape,
   sourcesShape,
   symptomsShape,

@@ -4,6 +4,7 @@ import type {Content} from '../handbook-model/content.ts'
 import type {HandbookPages, Page, StartPage, VesselHead} from '../handbook-model/pages.ts'
 import type {Vessel} from '../handbook-model/vessel-content.ts'
 import {desksOfVessel, found, type PumpDesk} from './desk.ts'
+import {intervalText} from './interval-text.ts'
 import {cautionsPage, partsPage, sourcesPage, toolsPage, wordsPage} from './library-pages.ts'
 import {filesOfPump, unique} from './made-from.ts'
 import {positionPath, startPath} from './page-paths.ts'
@@ -140,7 +141,7 @@ function startPage(vessel: Vessel, desks: readonly PumpDesk[]): StartPage {
     jobs: jobsOf(desks).map((job) => ({
       title: job.title.en,
       purpose: job.purpose.en,
-      interval: job.interval.en,
+      interval: intervalText(job.interval),
     })),
     procedures: proceduresOf(desks).flatMap((procedure) =>
       procedure.scope === 'vessel'

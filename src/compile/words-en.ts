@@ -72,6 +72,20 @@ export const wordsEn = {
     tanks: 'Cargo tanks',
     pumps: 'Cargo pumps',
   },
+  interval: {
+    hours: (least: string, most: string): string =>
+      `${grouped(least)}${most === '' ? '' : ` to ${grouped(most)}`} running hours`,
+    /** A time of the calendar: "daily", "60 months". */
+    calendar: (figure: string, unit: string): string =>
+      usualTimes[`${figure} ${unit}`] ?? `${figure} ${unit === 'd' ? 'days' : unit}`,
+    withNote: (time: string, note: string): string => `${time}, ${note}`,
+    first: (hours: string, time: string): string => `${hours} or ${time}, whichever is first`,
+    joined: (parts: readonly string[]): string => parts.join('; '),
+    sooner: (clause: string): string => `sooner when ${clause}`,
+    also: (clause: string): string => `also when ${clause}`,
+    only: (clause: string): string => `only when ${clause}`,
+  },
+  estimate: 'estimate',
   stated: 'stated',
   fromTo: (least: string, most: string): string => `${least} to ${most}`,
   instrument: (graduation: string, uncertainty: string): string => `reads to ${graduation}, ± ${uncertainty}`,
@@ -170,6 +184,18 @@ export const wordsEn = {
   notListed: 'NOT KNOWN: not on the list of what is aboard',
   numbered: (numbers: readonly string[], place: string): string => `${numbers.join(', ')} (${place})`,
 } as const
+
+/** Times that have a word of their own. */
+const usualTimes: Readonly<Record<string, string>> = {
+  '1 d': 'daily',
+  '7 d': 'weekly',
+  '1 months': 'monthly',
+}
+
+/** Digits in threes, held together: `10 000`. */
+function grouped(figure: string): string {
+  return figure.replace(/\B(?=(?:\d{3})+$)/gu, '\u00a0')
+}
 
 /** Unit of a quantity of parts in its singular: `pieces` and `piece` are one unit, `kg` stays. */
 function nounOf(unit: string): string {

@@ -1,6 +1,6 @@
 import type {Place} from '../messages/place.ts'
 import type {WrittenCondition} from './condition.ts'
-import type {ClearanceKind, Datum, Localised, Reference} from './datum.ts'
+import type {ClearanceKind, Datum, KnownDatum, Localised, Origin, Reference} from './datum.ts'
 
 /** office.yaml: who issues the handbook, with which authorities and house limits. */
 export interface Office {
@@ -236,10 +236,31 @@ export interface Job {
   /** The pumps that it is for; without it, all. */
   readonly when?: WrittenCondition
   readonly purpose: Localised
-  readonly interval: Localised
-  readonly intervalReason: Localised
+  readonly interval: JobInterval
   readonly procedures: readonly Reference[]
   readonly asFound: readonly Localised[]
   readonly asLeft: readonly Localised[]
   readonly place: Place
+}
+
+/** How often a job is done: by running hours, by the calendar, with an event, or when something shows; at least one of them. */
+export interface JobInterval {
+  readonly origin: Origin
+  /** Running hours; with `hoursMost` a range. */
+  readonly hours?: KnownDatum<'time'>
+  readonly hoursMost?: KnownDatum<'time'>
+  /** Days or months; the first goes with the hours, whichever comes first. */
+  readonly calendar: readonly CalendarInterval[]
+  /** "before loading", "at survey". */
+  readonly events: readonly Localised[]
+  /** What is seen or measured that brings it forward, a clause behind "when". */
+  readonly trigger?: Localised
+  readonly reason: Localised
+  readonly place: Place
+}
+
+/** A time of the calendar, and what it is for: "with the dry dock". */
+export interface CalendarInterval {
+  readonly every: KnownDatum<'time'>
+  readonly note?: Localised
 }

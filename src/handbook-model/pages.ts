@@ -440,6 +440,8 @@ export interface JobPage {
   readonly purpose: string
   readonly interval: string
   readonly intervalReason: string
+  /** What the interval stands on: "common practice, no source". */
+  readonly intervalMark: string
   readonly procedures: readonly ProcedureLine[]
   readonly hours: string
   readonly tools: readonly (ToolLine & {readonly aboard: string; readonly usedIn: string})[]

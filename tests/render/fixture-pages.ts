@@ -142,6 +142,7 @@ const job: Page = {
   purpose: text('job-purpose'),
   interval: text('job-interval'),
   intervalReason: text('job-reason'),
+  intervalMark: text('job-mark'),
   procedures: [procedureLine],
   hours: text('job-hours'),
   tools: [{...toolLine, aboard: text('tool-aboard'), usedIn: text('tool-used-in')}],

@@ -70,7 +70,7 @@ const editorial: Readonly<Record<Page['kind'], readonly string[]>> = {
   job: [
     ...ofHead,
     ...ofPump,
-    ...['hours', 'interval', 'intervalReason', 'purpose'],
+    ...['hours', 'interval', 'intervalMark', 'intervalReason', 'purpose'],
     ...['parts.aboard', 'parts.balloon', 'parts.usedIn', 'tools.aboard', 'tools.usedIn'],
     ...['procedures.competence', 'procedures.hours', 'procedures.people'],
   ],

@@ -136,16 +136,3 @@ export const exceptionsShape = fields({
     fields({rule: oneOf(reviewableRules), file: text, words: text, reason: text, 'reviewed-by': reference}),
   ),
 })
-
-/** jobs/<id>.yaml; `when` is still a text with its place. */
-export const jobShape = fields({
-  id: identifier,
-  title: localised,
-  when: reference.optional(),
-  purpose: localised,
-  interval: localised,
-  'interval-reason': localised,
-  procedures: list(reference),
-  'as-found': list(localised),
-  'as-left': list(localised),
-})
