@@ -7,7 +7,7 @@ import {desksOfVessel, found, type PumpDesk} from './desk.ts'
 import {intervalText} from './interval-text.ts'
 import {cautionsPage, partsPage, sourcesPage, toolsPage, wordsPage} from './library-pages.ts'
 import {filesOfPump, unique} from './made-from.ts'
-import {positionPath, startPath} from './page-paths.ts'
+import {positionPath, startPath, workPath} from './page-paths.ts'
 import {
   figuresUnderUrgent,
   jobUnderUrgent,
@@ -23,6 +23,7 @@ import {sharedDesk, withUrgentUses} from './urgent-uses.ts'
 import {jobsOf, proceduresOf} from './used-in.ts'
 import {designValuesPages, positionValuesPage} from './values-pages.ts'
 import {wordsEn} from './words-en.ts'
+import {workPage} from './work-page.ts'
 import {writtenDatum} from './written-datum.ts'
 
 /**
@@ -51,6 +52,7 @@ export function compilePages(
     partsPage(desks),
     sourcesPage(desks),
     wordsPage(desks),
+    ...(jobsOf(desks).length > 0 ? [workPage(desks)] : []),
   ]
   return {vessel: vesselHead(vessel, content), pages}
 }
@@ -138,6 +140,10 @@ function startPage(vessel: Vessel, desks: readonly PumpDesk[]): StartPage {
     portable: desks.flatMap(({position: {id, tag, keptAt}}) =>
       keptAt ? [{link: {text: tag, path: positionPath(id)}, keptAt: keptAt.en}] : [],
     ),
+    overviews:
+      jobsOf(desks).length > 0
+        ? [{link: {text: wordsEn.titles.work, path: workPath}, about: wordsEn.work.about}]
+        : [],
     jobs: jobsOf(desks).map((job) => ({
       title: job.title.en,
       purpose: job.purpose.en,

@@ -54,6 +54,7 @@ export const wordsEn = {
     parts: 'Spare parts and consumables',
     sources: 'Sources',
     words: 'Words used here',
+    work: 'Work by interval',
   },
   designPages: {
     values: (design: string): string => `Values of ${design}`,
@@ -84,6 +85,17 @@ export const wordsEn = {
     sooner: (clause: string): string => `sooner when ${clause}`,
     also: (clause: string): string => `also when ${clause}`,
     only: (clause: string): string => `only when ${clause}`,
+  },
+  work: {
+    groups: {
+      time: 'By calendar and running hours',
+      event: 'With an event',
+      condition: 'Only on a condition',
+    },
+    about: 'every job, most often first, with the reason of its interval',
+    pumps: (some: number, all: number): string =>
+      some === all ? `all ${all} pumps:` : `${some} of ${all} pumps:`,
+    doneBy: (competence: string, roles: readonly string[]): string => `${competence}: ${roles.join(', ')}`,
   },
   estimate: 'estimate',
   stated: 'stated',

@@ -125,6 +125,7 @@ export type Page =
   | PartsPage
   | SourcesPage
   | WordsPage
+  | WorkPage
 
 export interface StartPage {
   readonly kind: 'start'
@@ -137,6 +138,8 @@ export interface StartPage {
   }[]
   /** Pumps that the tank plan cannot show, with the place where each is kept. */
   readonly portable: readonly {readonly link: PageLink; readonly keptAt: string}[]
+  /** Pages that look over all jobs, over all parts. */
+  readonly overviews: readonly {readonly link: PageLink; readonly about: string}[]
   readonly jobs: readonly {readonly title: string; readonly purpose: string; readonly interval: string}[]
   /** What serves the whole ship, whatever the pump. */
   readonly procedures: readonly ProcedureLine[]
@@ -622,6 +625,33 @@ export interface WordsPage {
     readonly meaning: string
     readonly notUsed: readonly string[]
   }[]
+}
+
+/** Every job of the ship's pumps, most often first; it says how often and never when next. */
+export interface WorkPage {
+  readonly kind: 'work'
+  readonly head: PageHead
+  /** By time, with an event, on a condition alone; a group without jobs is left out. */
+  readonly groups: readonly {readonly title: string; readonly jobs: readonly WorkLine[]}[]
+}
+
+/** A job on that page. */
+export interface WorkLine {
+  readonly id: string
+  readonly title: string
+  /** Hours, calendar and events; blank where a condition alone decides. */
+  readonly interval: string
+  /** "sooner when …"; blank where nothing brings it forward. */
+  readonly trigger: string
+  readonly reason: string
+  /** What the interval stands on: "common practice, no source". */
+  readonly mark: string
+  /** "heavy maintenance: second engineer, pumpman". */
+  readonly doneBy: string
+  /** "all 20 pumps". */
+  readonly pumps: string
+  /** The job on each of these pumps, by tag. */
+  readonly onPumps: readonly PageLink[]
 }
 
 /** State of a page against the ledger. */

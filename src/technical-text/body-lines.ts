@@ -77,6 +77,14 @@ export function bodyLines(page: Page): readonly TechnicalLine[] {
         {block: one.id, kind: 'term', text: one.term},
         {block: one.id, kind: 'meaning', text: one.meaning},
       ])
+    case 'work':
+      return page.groups.flatMap(({jobs}) =>
+        jobs.flatMap((one) => [
+          {block: one.id, kind: 'job', text: one.title},
+          {block: one.id, kind: 'pumps', text: one.pumps},
+          {block: one.id, kind: 'pumps', text: one.onPumps.map(({text}) => text).join(' ')},
+        ]),
+      )
     default:
       return neverReached(page)
   }

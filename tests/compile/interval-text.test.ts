@@ -1,48 +1,32 @@
 import {describe, expect, test} from 'vitest'
 import {intervalText, markOfOrigin, regularText, triggerText} from '../../src/compile/interval-text.ts'
-import type {KnownDatum, Origin} from '../../src/handbook-model/datum.ts'
-import type {JobInterval} from '../../src/handbook-model/office-content.ts'
-import {parseQuantity} from '../../src/quantities/parse-quantity.ts'
 import {contentOf} from './content-for-tests.ts'
-import {english, place} from './data-for-tests.ts'
-
-const origin: Origin = {status: 'common-practice', source: 'practice'}
-
-/** A time as a job file writes it. */
-function time(text: string): KnownDatum<'time'> {
-  const parsed = parseQuantity(text, ['time'])
-  if (!parsed.ok) throw new Error(parsed.reason)
-  return {kind: 'known', ...parsed.written, origin, place}
-}
-
-function interval(more: Partial<JobInterval>): JobInterval {
-  return {origin, calendar: [], events: [], reason: english('it wears'), place, ...more}
-}
+import {english, interval, writtenTime} from './data-for-tests.ts'
 
 const leak = {trigger: english('it leaks')}
-const months = {calendar: [{every: time('60 months')}]}
+const months = {calendar: [{every: writtenTime('60 months')}]}
 
 describe('an interval in words', () => {
   test.each([
-    ['hours', {hours: time('8000 h')}, '8\u00a0000 running hours'],
+    ['hours', {hours: writtenTime('8000 h')}, '8\u00a0000 running hours'],
     [
       'a range of hours',
-      {hours: time('10000 h'), hoursMost: time('20000 h')},
+      {hours: writtenTime('10000 h'), hoursMost: writtenTime('20000 h')},
       '10\u00a0000 to 20\u00a0000 running hours',
     ],
     [
       'hours and the calendar',
-      {hours: time('500 h'), ...months},
+      {hours: writtenTime('500 h'), ...months},
       '500 running hours or 60 months, whichever is first',
     ],
     [
       'a time with what it is for',
-      {calendar: [{every: time('60 months'), note: english('with the dock')}]},
+      {calendar: [{every: writtenTime('60 months'), note: english('with the dock')}]},
       '60 months, with the dock',
     ],
     [
       'times that have a word',
-      {calendar: ['1 d', '7 d', '1 month', '14 d'].map((one) => ({every: time(one)}))},
+      {calendar: ['1 d', '7 d', '1 month', '14 d'].map((one) => ({every: writtenTime(one)}))},
       'daily; weekly; monthly; 14 days',
     ],
     [
@@ -51,7 +35,11 @@ describe('an interval in words', () => {
       '60 months; at survey; after a docking',
     ],
     ['what brings a time forward', {...months, ...leak}, '60 months; sooner when it leaks'],
-    ['what brings hours forward', {hours: time('500 h'), ...leak}, '500 running hours; sooner when it leaks'],
+    [
+      'what brings hours forward',
+      {hours: writtenTime('500 h'), ...leak},
+      '500 running hours; sooner when it leaks',
+    ],
     [
       'what stands beside an event',
       {events: [english('at survey')], ...leak},

@@ -46,6 +46,7 @@ export const samplePages = [
   'parts.html',
   'sources.html',
   'words.html',
+  'work.html',
 ] as const
 
 /** Text of a published file. */

@@ -100,4 +100,37 @@ export const libraryPages: readonly Page[] = [
     head: head('words.html'),
     terms: [{id: 'hub', term: text('term'), meaning: text('term-meaning'), notUsed: [text('term-not')]}],
   },
+  {
+    kind: 'work',
+    head: head('work.html'),
+    groups: [
+      {
+        title: text('work-group'),
+        jobs: [
+          {
+            id: 'service',
+            title: text('work-job'),
+            interval: text('work-interval'),
+            reason: text('work-reason'),
+            mark: text('work-mark'),
+            trigger: text('work-trigger'),
+            doneBy: text('work-done-by'),
+            pumps: text('work-pumps'),
+            onPumps: [link('work-tag', 'p/4s/job-service.html')],
+          },
+          {
+            id: 'look',
+            title: text('work-look'),
+            interval: '',
+            reason: text('look-reason'),
+            mark: '',
+            trigger: '',
+            doneBy: text('look-done-by'),
+            pumps: text('look-pumps'),
+            onPumps: [],
+          },
+        ],
+      },
+    ],
+  },
 ]

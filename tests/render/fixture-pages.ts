@@ -254,6 +254,7 @@ const start: Page = {
     },
   ],
   portable: [{link: link('to-portable', 'p/4s/index.html'), keptAt: text('start-kept-at')}],
+  overviews: [{link: link('to-overview', 'work.html'), about: text('overview-about')}],
   jobs: [{title: text('start-job'), purpose: text('start-purpose'), interval: text('start-interval')}],
   urgent: [
     {
