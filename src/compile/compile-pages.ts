@@ -4,10 +4,11 @@ import type {Content} from '../handbook-model/content.ts'
 import type {HandbookPages, Page, StartPage, VesselHead} from '../handbook-model/pages.ts'
 import type {Vessel} from '../handbook-model/vessel-content.ts'
 import {desksOfVessel, found, type PumpDesk} from './desk.ts'
+import {failuresPage} from './failures-page.ts'
 import {intervalText} from './interval-text.ts'
 import {cautionsPage, partsPage, sourcesPage, toolsPage, wordsPage} from './library-pages.ts'
 import {filesOfPump, unique} from './made-from.ts'
-import {positionPath, startPath, workPath} from './page-paths.ts'
+import {positionPath, startPath} from './page-paths.ts'
 import {
   figuresUnderUrgent,
   jobUnderUrgent,
@@ -42,8 +43,9 @@ export function compilePages(
 ): HandbookPages {
   const vessel = found(content.vessels.get(vesselId), `vessel ${vesselId}`)
   const desks = desksOfVessel(content, values, vesselId, withPlaces).map(withUrgentUses)
+  const overviews = overviewsOf(desks)
   const pages: readonly Page[] = [
-    startPage(vessel, desks),
+    startPage(vessel, desks, overviews),
     ...sharedPages(desks),
     ...desks.flatMap(pagesOfPump),
     wallSheetUnderUrgent(desks),
@@ -52,7 +54,7 @@ export function compilePages(
     partsPage(desks),
     sourcesPage(desks),
     wordsPage(desks),
-    ...(jobsOf(desks).length > 0 ? [workPage(desks)] : []),
+    ...overviews.map(({page}) => page),
   ]
   return {vessel: vesselHead(vessel, content), pages}
 }
@@ -110,7 +112,21 @@ function vesselHead(vessel: Vessel, content: Content): VesselHead {
   }
 }
 
-function startPage(vessel: Vessel, desks: readonly PumpDesk[]): StartPage {
+/** Pages that look over all jobs and over all parts, each with what the start page says of it. */
+interface Overview {
+  readonly page: Page
+  readonly about: string
+}
+
+function overviewsOf(desks: readonly PumpDesk[]): readonly Overview[] {
+  const {failures = []} = desks[0]?.content ?? {}
+  return [
+    ...(jobsOf(desks).length > 0 ? [{page: workPage(desks), about: wordsEn.work.about}] : []),
+    ...(failures.length > 0 ? [{page: failuresPage(desks), about: wordsEn.failures.about}] : []),
+  ]
+}
+
+function startPage(vessel: Vessel, desks: readonly PumpDesk[], overviews: readonly Overview[]): StartPage {
   const urgent = [...new Set(desks.flatMap((desk) => desk.urgent.map(({revision}) => revision)))].sort(
     (a, b) => (a.id < b.id ? -1 : 1),
   )
@@ -140,10 +156,7 @@ function startPage(vessel: Vessel, desks: readonly PumpDesk[]): StartPage {
     portable: desks.flatMap(({position: {id, tag, keptAt}}) =>
       keptAt ? [{link: {text: tag, path: positionPath(id)}, keptAt: keptAt.en}] : [],
     ),
-    overviews:
-      jobsOf(desks).length > 0
-        ? [{link: {text: wordsEn.titles.work, path: workPath}, about: wordsEn.work.about}]
-        : [],
+    overviews: overviews.map(({page: {head}, about}) => ({link: {text: head.title, path: head.path}, about})),
     jobs: jobsOf(desks).map((job) => ({
       title: job.title.en,
       purpose: job.purpose.en,

@@ -1,6 +1,6 @@
 import type {Content} from '../handbook-model/content.ts'
 import type {Origin} from '../handbook-model/datum.ts'
-import type {CalendarInterval, JobInterval} from '../handbook-model/office-content.ts'
+import type {CalendarInterval, JobInterval} from '../handbook-model/job-interval.ts'
 import {wordsEn} from './words-en.ts'
 
 const words = wordsEn.interval

@@ -16,6 +16,8 @@ export const partsPath = 'parts.html'
 export const sourcesPath = 'sources.html'
 /** Jobs by how often they are done. */
 export const workPath = 'work.html'
+/** Parts and their failures. */
+export const failuresPath = 'failures.html'
 /** One word for each thing. */
 export const wordsPath = 'words.html'
 

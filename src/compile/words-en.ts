@@ -55,6 +55,7 @@ export const wordsEn = {
     sources: 'Sources',
     words: 'Words used here',
     work: 'Work by interval',
+    failures: 'Failures by part',
   },
   designPages: {
     values: (design: string): string => `Values of ${design}`,
@@ -96,6 +97,11 @@ export const wordsEn = {
     pumps: (some: number, all: number): string =>
       some === all ? `all ${all} pumps:` : `${some} of ${all} pumps:`,
     doneBy: (competence: string, roles: readonly string[]): string => `${competence}: ${roles.join(', ')}`,
+  },
+  failures: {
+    about: 'every part, how it fails, and what finds or mends it',
+    otherParts: 'Other parts',
+    pumps: (some: number, all: number): string => `on ${some} of ${all} pumps`,
   },
   estimate: 'estimate',
   stated: 'stated',

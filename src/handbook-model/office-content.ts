@@ -1,6 +1,7 @@
 import type {Place} from '../messages/place.ts'
 import type {WrittenCondition} from './condition.ts'
-import type {ClearanceKind, Datum, KnownDatum, Localised, Origin, Reference} from './datum.ts'
+import type {ClearanceKind, Datum, Localised, Reference} from './datum.ts'
+import type {JobInterval} from './job-interval.ts'
 
 /** office.yaml: who issues the handbook, with which authorities and house limits. */
 export interface Office {
@@ -173,6 +174,16 @@ export interface Part {
   readonly rubber?: (typeof rubbers)[number]
   /** Number on the section drawing, counted from the wet end up. */
   readonly balloon?: string
+  /** The pumps that have it, where neither design nor procedures tell. */
+  readonly when?: WrittenCondition
+  readonly place: Place
+}
+
+/** A unit of the machine: parts that are opened together, by their numbers on the section drawing. */
+export interface MachineUnit {
+  readonly id: string
+  readonly title: Localised
+  readonly balloons: readonly string[]
   readonly place: Place
 }
 
@@ -241,26 +252,4 @@ export interface Job {
   readonly asFound: readonly Localised[]
   readonly asLeft: readonly Localised[]
   readonly place: Place
-}
-
-/** How often a job is done: by running hours, by the calendar, with an event, or when something shows; at least one of them. */
-export interface JobInterval {
-  readonly origin: Origin
-  /** Running hours; with `hoursMost` a range. */
-  readonly hours?: KnownDatum<'time'>
-  readonly hoursMost?: KnownDatum<'time'>
-  /** Days or months; the first goes with the hours, whichever comes first. */
-  readonly calendar: readonly CalendarInterval[]
-  /** "before loading", "at survey". */
-  readonly events: readonly Localised[]
-  /** What is seen or measured that brings it forward, a clause behind "when". */
-  readonly trigger?: Localised
-  readonly reason: Localised
-  readonly place: Place
-}
-
-/** A time of the calendar, and what it is for: "with the dry dock". */
-export interface CalendarInterval {
-  readonly every: KnownDatum<'time'>
-  readonly note?: Localised
 }

@@ -126,6 +126,7 @@ export type Page =
   | SourcesPage
   | WordsPage
   | WorkPage
+  | FailuresPage
 
 export interface StartPage {
   readonly kind: 'start'
@@ -652,6 +653,32 @@ export interface WorkLine {
   readonly pumps: string
   /** The job on each of these pumps, by tag. */
   readonly onPumps: readonly PageLink[]
+}
+
+/** Each part of the ship's pumps against each way in which it fails. */
+export interface FailuresPage {
+  readonly kind: 'failures'
+  readonly head: PageHead
+  readonly units: readonly {
+    readonly id: string
+    readonly title: string
+    readonly parts: readonly PartFailures[]
+  }[]
+  /** Symptoms of each pump, by tag. */
+  readonly symptoms: readonly PageLink[]
+}
+
+export interface PartFailures {
+  readonly id: string
+  readonly title: string
+  /** "on 12 of 14 pumps"; blank where all have it. */
+  readonly pumps: string
+  readonly failures: readonly {
+    readonly mode: string
+    readonly procedures: readonly PageLink[]
+    /** Why there is no procedure, or why it goes no further. */
+    readonly reason: string
+  }[]
 }
 
 /** State of a page against the ledger. */

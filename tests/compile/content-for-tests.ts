@@ -177,6 +177,7 @@ export function contentOf(more: Partial<Content> & {readonly list?: readonly Pro
     ended: [],
     urgent: [],
     failures: [],
+    units: [],
     tools: byId([
       tool('wrench'),
       tool('detector'),

@@ -1,13 +1,7 @@
 import type {ComputedValue} from '../../src/handbook-model/computed.ts'
 import type {Datum, KnownDatum, Localised, Reference} from '../../src/handbook-model/datum.ts'
-import type {
-  Caution,
-  Job,
-  JobInterval,
-  Part,
-  SignalWord,
-  Tool,
-} from '../../src/handbook-model/office-content.ts'
+import type {JobInterval} from '../../src/handbook-model/job-interval.ts'
+import type {Caution, Job, Part, SignalWord, Tool} from '../../src/handbook-model/office-content.ts'
 import type {FactValue} from '../../src/handbook-model/vessel-content.ts'
 import type {Place} from '../../src/messages/place.ts'
 import {parseQuantity} from '../../src/quantities/parse-quantity.ts'

@@ -1,6 +1,7 @@
 import {describe, expect, test} from 'vitest'
 import {workPage} from '../../src/compile/work-page.ts'
-import type {Job, JobInterval} from '../../src/handbook-model/office-content.ts'
+import type {JobInterval} from '../../src/handbook-model/job-interval.ts'
+import type {Job} from '../../src/handbook-model/office-content.ts'
 import type {WorkLine, WorkPage} from '../../src/handbook-model/pages.ts'
 import {contentOf, deskOf} from './content-for-tests.ts'
 import {english, interval, job, writtenTime} from './data-for-tests.ts'

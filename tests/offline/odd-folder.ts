@@ -47,6 +47,7 @@ export const samplePages = [
   'sources.html',
   'words.html',
   'work.html',
+  'failures.html',
 ] as const
 
 /** Text of a published file. */

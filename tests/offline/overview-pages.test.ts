@@ -4,7 +4,7 @@ import {type DrivenBrowser, startChromium} from './browsers.ts'
 import {addressOf, copyToOddFolder} from './odd-folder.ts'
 
 const folder = copyToOddFolder()
-const paths = ['work.html'] as const
+const paths = ['work.html', 'failures.html'] as const
 
 /** Words that hang out of the window at the right, whatever scrolls. */
 const beyond = `[...document.querySelectorAll('main th, main td, main a, main p')].filter((one) => one.getBoundingClientRect().right > innerWidth + 0.5).map((one) => one.textContent.slice(0, 40))`

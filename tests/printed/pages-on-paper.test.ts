@@ -47,6 +47,7 @@ const pages = [
   'parts.html',
   'sources.html',
   'work.html',
+  'failures.html',
   'p/4s/index.html',
   'p/4s/values.html',
   'p/4s/symptoms.html',

@@ -133,4 +133,36 @@ export const libraryPages: readonly Page[] = [
       },
     ],
   },
+  {
+    kind: 'failures',
+    head: head('failures.html'),
+    units: [
+      {
+        id: 'wet-end',
+        title: text('unit-title'),
+        parts: [
+          {
+            id: 'lower-ring',
+            title: text('failing-part'),
+            pumps: text('failing-pumps'),
+            failures: [
+              {
+                mode: text('failing-mode'),
+                procedures: [link('failing-procedure', 'p/4s/wear.html')],
+                reason: '',
+              },
+              {mode: text('failing-gap'), procedures: [], reason: text('failing-reason')},
+            ],
+          },
+          {
+            id: 'casing',
+            title: text('other-part'),
+            pumps: '',
+            failures: [{mode: text('other-mode'), procedures: [], reason: text('other-reason')}],
+          },
+        ],
+      },
+    ],
+    symptoms: [link('failing-symptoms', 'p/4s/symptoms.html')],
+  },
 ]

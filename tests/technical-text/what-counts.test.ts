@@ -104,6 +104,7 @@ const editorial: Readonly<Record<Page['kind'], readonly string[]>> = {
   parts: [...ofHead, 'parts.balloon', 'parts.class'],
   sources: [...ofHead, 'sources.edition', 'sources.howKnown', 'sources.status'],
   words: [...ofHead, 'terms.notUsed'],
+  failures: [...ofHead, 'symptoms.text', 'units.id', 'units.title'],
   work: [
     ...ofHead,
     ...['doneBy', 'interval', 'mark', 'reason', 'trigger'].map((one) => `groups.jobs.${one}`),

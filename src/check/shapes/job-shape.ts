@@ -1,6 +1,6 @@
 import type {z} from 'zod'
 import type {Datum, KnownDatum} from '../../handbook-model/datum.ts'
-import type {CalendarInterval, JobInterval} from '../../handbook-model/office-content.ts'
+import type {CalendarInterval, JobInterval} from '../../handbook-model/job-interval.ts'
 import type {Place} from '../../messages/place.ts'
 import {
   fields,

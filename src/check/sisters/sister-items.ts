@@ -1,6 +1,7 @@
 import {serves} from '../../conditions/serves.ts'
 import type {Datum} from '../../handbook-model/datum.ts'
-import type {Job, JobInterval} from '../../handbook-model/office-content.ts'
+import type {JobInterval} from '../../handbook-model/job-interval.ts'
+import type {Job} from '../../handbook-model/office-content.ts'
 import type {FactValue, IsolationPoint, IsolationRole} from '../../handbook-model/vessel-content.ts'
 import type {Place} from '../../messages/place.ts'
 import type {QuantityKind} from '../../quantities/quantity.ts'
