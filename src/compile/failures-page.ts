@@ -1,4 +1,4 @@
-import {hasPart} from '../conditions/has-part.ts'
+import {hasPart, isFitted} from '../conditions/has-part.ts'
 import {serves} from '../conditions/serves.ts'
 import type {FailureRow, MachineUnit, Part} from '../handbook-model/office-content.ts'
 import type {FailuresPage, PageLink, PartFailures} from '../handbook-model/pages.ts'
@@ -51,7 +51,7 @@ function partFailures(part: Part, having: readonly PumpDesk[], all: number): Par
   return {
     id: part.id,
     title: part.title.en,
-    pumps: having.length === all ? '' : wordsEn.failures.pumps(having.length, all),
+    pumps: pumpsWith(part, having, all),
     failures: content.failures
       .filter((row) => row.part.id === part.id)
       .map((row) => ({
@@ -60,6 +60,14 @@ function partFailures(part: Part, having: readonly PumpDesk[], all: number): Par
         reason: row.reason?.en ?? '',
       })),
   }
+}
+
+/** On how many pumps it is, and on how many nobody knows; blank where it is on all of them. */
+function pumpsWith(part: Part, having: readonly PumpDesk[], all: number): string {
+  const open = having.filter((desk) => isFitted(part, desk, desk.content) === 'unknown').length
+  const sure = having.length - open
+  if (sure === all) return ''
+  return open === 0 ? wordsEn.failures.pumps(sure, all) : wordsEn.failures.pumpsOpen(sure, open, all)
 }
 
 /** Procedures of a row that are for a pump with the part, each linked on the first of these. */

@@ -102,6 +102,8 @@ export const wordsEn = {
     about: 'every part, how it fails, and what finds or mends it',
     otherParts: 'Other parts',
     pumps: (some: number, all: number): string => `on ${some} of ${all} pumps`,
+    pumpsOpen: (some: number, open: number, all: number): string =>
+      `${some === 0 ? '' : `on ${some}, `}NOT KNOWN on ${open} of ${all} pumps`,
   },
   estimate: 'estimate',
   stated: 'stated',

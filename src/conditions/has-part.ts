@@ -1,28 +1,47 @@
+import type {Truth} from '../handbook-model/condition.ts'
 import type {Content} from '../handbook-model/content.ts'
 import type {Design} from '../handbook-model/design-content.ts'
 import type {Part} from '../handbook-model/office-content.ts'
-import type {Facts} from './decide-condition.ts'
+import {decideCondition, type Facts} from './decide-condition.ts'
 import {serves} from './serves.ts'
 
+/** A pump, with what is known of it. */
+interface PumpOfPart {
+  readonly design: Design
+  readonly facts: Facts
+}
+
+type PartsOfContent = Pick<Content, 'designs' | 'procedures'>
+
+/** Whether a pump has a part, or may have it: one for which a fact is open counts as fitted. */
+export function hasPart(part: Part, pump: PumpOfPart, content: PartsOfContent): boolean {
+  return isFitted(part, pump, content) !== 'false'
+}
+
 /**
- * Whether a part is fitted to a pump; one for which a fact is open counts as fitted.
+ * Whether a part is fitted to a pump; `unknown` where a fact is open.
  *
- * Its own condition says so. Without one a pump has what the seals and O-rings of its design name and what a procedure
- * for it lists; a part that no design names and no procedure lists is on all of them.
+ * Its own condition says so. Without one the procedures for the pump decide that list it anywhere, by the conditions of
+ * their lines; then the seals and O-rings of its design. A part that no procedure lists and no design names is on all pumps.
  */
-export function hasPart(
+export function isFitted(
   part: Part,
-  {design, facts}: {readonly design: Design; readonly facts: Facts},
-  {designs, procedures}: Pick<Content, 'designs' | 'procedures'>,
-): boolean {
-  if (part.when) return serves(part, facts)
-  if (partsOfDesign(design).includes(part.id)) return true
+  {design, facts}: PumpOfPart,
+  {designs, procedures}: PartsOfContent,
+): Truth {
+  if (part.when) return decideCondition(part.when.condition, facts)
   const lines = [...procedures.values()].flatMap((procedure) =>
     procedure.parts.filter((line) => line.part.id === part.id).map((line) => ({procedure, line})),
   )
-  if (lines.length > 0)
-    return lines.some(({procedure, line}) => serves(procedure, facts) && serves(line, facts))
-  return ![...designs.values()].some((one) => partsOfDesign(one).includes(part.id))
+  const listed = lines
+    .filter(({procedure}) => serves(procedure, facts))
+    .map(({line}): Truth => (line.when ? decideCondition(line.when.condition, facts) : 'true'))
+  if (listed.length > 0)
+    return listed.find((one) => one === 'true') ?? listed.find((one) => one === 'unknown') ?? 'false'
+  if (partsOfDesign(design).includes(part.id)) return 'true'
+  const isToldOf =
+    lines.length > 0 || [...designs.values()].some((one) => partsOfDesign(one).includes(part.id))
+  return isToldOf ? 'false' : 'true'
 }
 
 /** Ids of the parts that a design states by itself: seals and O-rings. */

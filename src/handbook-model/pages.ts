@@ -671,7 +671,7 @@ export interface FailuresPage {
 export interface PartFailures {
   readonly id: string
   readonly title: string
-  /** "on 12 of 14 pumps"; blank where all have it. */
+  /** "on 12 of 14 pumps", "on 8, NOT KNOWN on 1 of 14 pumps"; blank where all have it. */
   readonly pumps: string
   readonly failures: readonly {
     readonly mode: string

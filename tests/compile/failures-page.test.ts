@@ -68,6 +68,20 @@ describe('failures by part', () => {
     ])
   })
 
+  test('say on how many pumps nobody knows whether they have it', () => {
+    const {units} = pageOf(
+      ['stop', 'free'].map((id) => row(id, id, ['renew'])),
+      [
+        fitted('stop', '1', {when: equals('backstop', 'fitted')}),
+        fitted('free', '1', {when: equals('backstop', 'none')}),
+      ],
+    )
+    expect(units[0]?.parts.map(({pumps}) => pumps)).toEqual([
+      'on 1, NOT KNOWN on 1 of 2 pumps',
+      'NOT KNOWN on 1 of 2 pumps',
+    ])
+  })
+
   test('lead from each way of failing to its procedures, on the first pump with the part that they are for', () => {
     const page = pageOf(
       [row('worn', 'ring', ['look', 'renew']), row('lost', 'ring', ['renew'])],

@@ -1,5 +1,5 @@
 import {describe, expect, test} from 'vitest'
-import {hasPart, partsOfDesign} from '../../src/conditions/has-part.ts'
+import {hasPart, isFitted, partsOfDesign} from '../../src/conditions/has-part.ts'
 import type {Part} from '../../src/handbook-model/office-content.ts'
 import type {Procedure} from '../../src/handbook-model/procedure.ts'
 import {millimetres} from '../../src/quantities/named-units.ts'
@@ -59,6 +59,22 @@ describe('a part', () => {
 
   test('is fitted to all pumps where no design names it and no procedure lists it', () => {
     expect(pumpsWith(part('ring'))).toEqual([true, true])
+  })
+
+  test('that the design names too is fitted where the procedures for the pump say so', () => {
+    const parts = [{part: to('ring'), quantity: 1, unit: 'piece', when: single}]
+    const content = contentOf({
+      designs: new Map([['design-a', design]]),
+      list: [listing('renew', {parts})],
+    })
+    const fitted = ['4p', '4s'].map((id) => isFitted(part('ring'), deskOf(content, id), content))
+    expect(fitted).toEqual(['false', 'true'])
+  })
+
+  test('is not known to be fitted where the line of the procedure asks for an open fact', () => {
+    const parts = [{part: to('ring'), quantity: 1, unit: 'piece', when: equals('backstop', 'fitted')}]
+    const content = contentOf({list: [listing('renew', {parts})]})
+    expect(isFitted(part('ring'), deskOf(content, '4s'), content)).toBe('unknown')
   })
 
   test('that a design names for a seal is fitted to its pumps alone', () => {
