@@ -1,6 +1,7 @@
 import type {z} from 'zod'
+import type {WrittenCondition} from '../handbook-model/condition.ts'
 import type {Reference} from '../handbook-model/datum.ts'
-import type {Job, Symptom} from '../handbook-model/office-content.ts'
+import type {Symptom} from '../handbook-model/office-content.ts'
 import type {ContentSources} from '../handbook-model/sources.ts'
 import {addMessage, type ContentFiles, stopsTheBuild} from '../messages/add-message.ts'
 import {checkDesigns} from './check-designs.ts'
@@ -17,11 +18,11 @@ import {noUnlistedProtection} from './rules/no-unlisted-protection.ts'
 import {approvalsShape, changesShape} from './shapes/approval-shapes.ts'
 import {checkShape} from './shapes/check-shape.ts'
 import {designShape} from './shapes/design-shape.ts'
+import {jobShape} from './shapes/job-shape.ts'
 import {
   cautionShape,
   exceptionsShape,
   failuresShape,
-  jobShape,
   partsShape,
   sourcesShape,
   symptomsShape,
@@ -75,15 +76,17 @@ export function checkContentData(sources: ContentSources, files: ContentFiles): 
   }
   const tables = checkTables(sources, files, nothing)
   const changes = optional('changes.yaml', changesShape)
+  const parts = one('parts.yaml', partsShape)
   const shaped = {
     office: one('office.yaml', officeShape),
     sources: byId(one('sources.yaml', sourcesShape)?.sources ?? [], files),
     vessels: byId(vesselsOf(sources, files, nothing), files),
     designs: many('designs', designShape),
     cautions: many('cautions', cautionShape),
-    jobs: jobsOf(many('jobs', jobShape), files),
+    jobs: withConditions(many('jobs', jobShape), files),
     tools: byId(one('tools.yaml', toolsShape)?.tools ?? [], files),
-    parts: byId(one('parts.yaml', partsShape)?.parts ?? [], files),
+    parts: withConditions(byId(parts?.parts ?? [], files), files),
+    units: inOrder(parts?.units ?? [], files),
     terms: byId(one('terms.yaml', termsShape)?.terms ?? [], files),
     symptoms: symptomsOf(optional('symptoms.yaml', symptomsShape)?.symptoms ?? [], files),
     failures: [...byId(optional('failures.yaml', failuresShape)?.failures ?? [], files).values()],
@@ -135,15 +138,21 @@ function symptomsOf(
   })
 }
 
-/** Jobs with their conditions parsed. */
-function jobsOf(
-  written: ReadonlyMap<string, Omit<Job, 'when'> & {readonly when?: Reference}>,
+/** The same in the order in which they are written; an id that stands twice is told. */
+function inOrder<T extends Identified>(written: readonly T[], files: ContentFiles): readonly T[] {
+  byId(written, files)
+  return written
+}
+
+/** Jobs or parts with their conditions parsed. */
+function withConditions<T extends {readonly when?: Reference}>(
+  written: ReadonlyMap<string, T>,
   files: ContentFiles,
-): ReadonlyMap<string, Job> {
+): ReadonlyMap<string, Omit<T, 'when'> & {readonly when?: WrittenCondition}> {
   return new Map(
-    [...written].map(([id, {when, ...job}]): [string, Job] => {
+    [...written].map(([id, {when, ...rest}]) => {
       const condition = when && parseCondition(when.id, when.place, files)
-      return [id, {...job, ...(condition ? {when: condition} : {})}]
+      return [id, {...rest, ...(condition ? {when: condition} : {})}]
     }),
   )
 }

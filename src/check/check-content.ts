@@ -115,6 +115,8 @@ function checkRules(data: ContentData, {procedures, allRead}: ParsedProcedures, 
     if (job.when && factsWhole) noUndeclaredFactIn([job.when], facts, files)
     if (job.procedures.every(({id}) => procedures.has(id))) noUnrestoredIsolation(job, procedures, files)
   }
+  for (const part of data.parts.values())
+    if (part.when && factsWhole) noUndeclaredFactIn([part.when], facts, files)
   for (const symptom of data.symptoms) {
     plainSymptom(symptom, data.terms.values(), files)
     if (symptom.when && factsWhole) noUndeclaredFactIn([symptom.when], facts, files)
@@ -130,9 +132,8 @@ function checkRules(data: ContentData, {procedures, allRead}: ParsedProcedures, 
   for (const trial of data.trials) if (allRead) noUnplacedTrial(trial, trialled, files)
   noUncoveredFailure(
     data.failures,
-    data.parts,
-    knownProcedures,
-    knownIds(data.parts, 'parts.yaml', faulty),
+    {...data, procedures, pumps: factsWhole && allRead ? pumpsOf(data) : []},
+    {procedures: knownProcedures, parts: knownIds(data.parts, 'parts.yaml', faulty)},
     files,
   )
   if (isWhole('jobs/', faulty)) noJoblessIsolation(procedures, data.jobs, files)

@@ -6,6 +6,8 @@ import type {Page, StartPage, VesselHead} from '../handbook-model/pages.ts'
 import type {Vessel} from '../handbook-model/vessel-content.ts'
 import {desksOfVessel, found, type PumpDesk} from './desk.ts'
 import {hoursPage} from './hours-page.ts'
+import {failuresPage} from './failures-page.ts'
+import {intervalText} from './interval-text.ts'
 import {cautionsPage, partsPage, sourcesPage, toolsPage, wordsPage} from './library-pages.ts'
 import {filesOfPump, unique} from './made-from.ts'
 import {positionPath, startPath} from './page-paths.ts'
@@ -24,6 +26,7 @@ import {sharedDesk, withUrgentUses} from './urgent-uses.ts'
 import {jobsOf, proceduresOf} from './used-in.ts'
 import {designValuesPages, positionValuesPage} from './values-pages.ts'
 import {wordsEn} from './words-en.ts'
+import {workPage} from './work-page.ts'
 import {writtenDatum} from './written-datum.ts'
 
 /**
@@ -42,8 +45,9 @@ export function compilePages(
 ): HandbookPages {
   const vessel = found(content.vessels.get(vesselId), `vessel ${vesselId}`)
   const desks = desksOfVessel(content, values, vesselId, withPlaces).map(withUrgentUses)
+  const overviews = overviewsOf(desks)
   const pages: readonly Page[] = [
-    startPage(vessel, desks),
+    startPage(vessel, desks, overviews),
     ...sharedPages(desks),
     ...desks.flatMap(pagesOfPump),
     wallSheetUnderUrgent(desks),
@@ -52,6 +56,7 @@ export function compilePages(
     partsPage(desks),
     sourcesPage(desks),
     wordsPage(desks),
+    ...overviews.map(({page}) => page),
   ]
   return {vessel: vesselHead(vessel, content), pages, records: [hoursPage(content, vesselId)]}
 }
@@ -109,7 +114,21 @@ function vesselHead(vessel: Vessel, content: Content): VesselHead {
   }
 }
 
-function startPage(vessel: Vessel, desks: readonly PumpDesk[]): StartPage {
+/** Pages that look over all jobs and over all parts, each with what the start page says of it. */
+interface Overview {
+  readonly page: Page
+  readonly about: string
+}
+
+function overviewsOf(desks: readonly PumpDesk[]): readonly Overview[] {
+  const {failures = []} = desks[0]?.content ?? {}
+  return [
+    ...(jobsOf(desks).length > 0 ? [{page: workPage(desks), about: wordsEn.work.about}] : []),
+    ...(failures.length > 0 ? [{page: failuresPage(desks), about: wordsEn.failures.about}] : []),
+  ]
+}
+
+function startPage(vessel: Vessel, desks: readonly PumpDesk[], overviews: readonly Overview[]): StartPage {
   const urgent = [...new Set(desks.flatMap((desk) => desk.urgent.map(({revision}) => revision)))].sort(
     (a, b) => (a.id < b.id ? -1 : 1),
   )
@@ -139,10 +158,11 @@ function startPage(vessel: Vessel, desks: readonly PumpDesk[]): StartPage {
     portable: desks.flatMap(({position: {id, tag, keptAt}}) =>
       keptAt ? [{link: {text: tag, path: positionPath(id)}, keptAt: keptAt.en}] : [],
     ),
+    overviews: overviews.map(({page: {head}, about}) => ({link: {text: head.title, path: head.path}, about})),
     jobs: jobsOf(desks).map((job) => ({
       title: job.title.en,
       purpose: job.purpose.en,
-      interval: job.interval.en,
+      interval: intervalText(job.interval),
     })),
     procedures: proceduresOf(desks).flatMap((procedure) =>
       procedure.scope === 'vessel'

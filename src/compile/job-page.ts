@@ -4,6 +4,7 @@ import type {JobPage, PartLine, ToolLine} from '../handbook-model/pages.ts'
 import type {Procedure} from '../handbook-model/procedure.ts'
 import {boundCautions, cautionNumbers} from './caution-numbers.ts'
 import {found, type PumpDesk, positionHead} from './desk.ts'
+import {intervalText, markOfOrigin} from './interval-text.ts'
 import {isolationLines} from './isolation-lines.ts'
 import {filesOfProcedure, unique} from './made-from.ts'
 import {jobPath} from './page-paths.ts'
@@ -29,8 +30,9 @@ export function jobPage(job: Job, desk: PumpDesk): JobPage {
       madeFrom: unique([job.place.path, ...procedures.flatMap((one) => filesOfProcedure(one, desk))]),
     },
     purpose: job.purpose.en,
-    interval: job.interval.en,
-    intervalReason: job.intervalReason.en,
+    interval: intervalText(job.interval),
+    intervalReason: job.interval.reason.en,
+    intervalMark: markOfOrigin(job.interval.origin, desk.content),
     procedures: procedures.map((procedure) => procedureLine(procedure, desk)),
     hours: wordsEn.hours(Math.round(procedures.reduce((sum, one) => sum + one.hours, 0) * 10) / 10),
     tools: jobTools(procedures, desk),

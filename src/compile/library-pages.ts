@@ -2,7 +2,6 @@ import type {Content} from '../handbook-model/content.ts'
 import type {Source} from '../handbook-model/office-content.ts'
 import type {
   CautionsPage,
-  PageHead,
   PageLink,
   PartsPage,
   SourcesPage,
@@ -11,7 +10,6 @@ import type {
 } from '../handbook-model/pages.ts'
 import {boundCaution, rankOfWord} from './caution-numbers.ts'
 import {found, type PumpDesk} from './desk.ts'
-import {unique} from './made-from.ts'
 import {
   cautionLink,
   cautionsPath,
@@ -24,28 +22,10 @@ import {
   valueLink,
   wordsPath,
 } from './page-paths.ts'
+import {shipPageHead} from './ship-page-head.ts'
 import {proceduresOf, proceduresUsing, stepsWithCaution} from './used-in.ts'
 import {wordsEn} from './words-en.ts'
 import {instrumentWords, toolSize} from './written-datum.ts'
-
-function headOf(
-  desks: readonly PumpDesk[],
-  name: string,
-  path: string,
-  title: string,
-  madeFrom: readonly string[],
-): PageHead {
-  const {vessel, content} = found(desks[0], 'a pump')
-  const {office} = content
-  return {
-    id: `${vessel.id}/${name}`,
-    shownAs: title.toLowerCase(),
-    path,
-    title,
-    language: 'en',
-    madeFrom: unique([vessel.place.path, office.place.path, ...madeFrom]),
-  }
-}
 
 function contentOf(desks: readonly PumpDesk[]): Content {
   return found(desks[0], 'a pump').content
@@ -60,7 +40,7 @@ export function cautionsPage(desks: readonly PumpDesk[]): CautionsPage {
   })
   return {
     kind: 'cautions',
-    head: headOf(desks, 'cautions', cautionsPath, wordsEn.titles.cautions, [
+    head: shipPageHead(desks, 'cautions', cautionsPath, wordsEn.titles.cautions, [
       ...used.flatMap(({caution}) => [caution.place.path, sourceOf(caution.source.id, content).place.path]),
       ...filesOfProcedures(desks),
     ]),
@@ -90,7 +70,7 @@ export function toolsPage(desks: readonly PumpDesk[]): ToolsPage {
   })
   return {
     kind: 'tools',
-    head: headOf(
+    head: shipPageHead(
       desks,
       'tools',
       toolsPath,
@@ -123,7 +103,7 @@ export function partsPage(desks: readonly PumpDesk[]): PartsPage {
   })
   return {
     kind: 'parts',
-    head: headOf(
+    head: shipPageHead(
       desks,
       'parts',
       partsPath,
@@ -164,7 +144,7 @@ export function sourcesPage(desks: readonly PumpDesk[]): SourcesPage {
   })
   return {
     kind: 'sources',
-    head: headOf(
+    head: shipPageHead(
       desks,
       'sources',
       sourcesPath,
@@ -185,7 +165,7 @@ export function wordsPage(desks: readonly PumpDesk[]): WordsPage {
   }))
   return {
     kind: 'words',
-    head: headOf(
+    head: shipPageHead(
       desks,
       'words',
       wordsPath,

@@ -14,6 +14,10 @@ export const toolsPath = 'tools.html'
 export const partsPath = 'parts.html'
 /** What values and cautions stand on. */
 export const sourcesPath = 'sources.html'
+/** Jobs by how often they are done. */
+export const workPath = 'work.html'
+/** Parts and their failures. */
+export const failuresPath = 'failures.html'
 /** One word for each thing. */
 export const wordsPath = 'words.html'
 

@@ -3,6 +3,7 @@ import type {FactDeclaration} from '../handbook-model/office-content.ts'
 import type {Field, PositionPage} from '../handbook-model/pages.ts'
 import type {FactValue} from '../handbook-model/vessel-content.ts'
 import {type PumpDesk, positionHead, pumpValue} from './desk.ts'
+import {intervalText} from './interval-text.ts'
 import {isolationLines} from './isolation-lines.ts'
 import {filesOfPump, filesOfValue, unique} from './made-from.ts'
 import {wettedLines} from './material-table.ts'
@@ -53,7 +54,7 @@ export function positionPage(desk: PumpDesk): PositionPage {
     jobs: jobsOf([desk]).map((job) => ({
       link: {text: job.title.en, path: jobPath(position.id, job.id)},
       purpose: job.purpose.en,
-      interval: job.interval.en,
+      interval: intervalText(job.interval),
     })),
     procedures: proceduresOf([desk]).map((procedure) => procedureLine(procedure, desk)),
     ...(content.symptoms.length > 0

@@ -55,6 +55,8 @@ export const wordsEn = {
     parts: 'Spare parts and consumables',
     sources: 'Sources',
     words: 'Words used here',
+    work: 'Work by interval',
+    failures: 'Failures by part',
   },
   designPages: {
     values: (design: string): string => `Values of ${design}`,
@@ -73,6 +75,38 @@ export const wordsEn = {
     tanks: 'Cargo tanks',
     pumps: 'Cargo pumps',
   },
+  interval: {
+    hours: (least: string, most: string): string =>
+      `${grouped(least)}${most === '' ? '' : ` to ${grouped(most)}`} running hours`,
+    /** A time of the calendar: "daily", "60 months". */
+    calendar: (figure: string, unit: string): string =>
+      usualTimes[`${figure} ${unit}`] ?? `${figure} ${unit === 'd' ? 'days' : unit}`,
+    withNote: (time: string, note: string): string => `${time}, ${note}`,
+    first: (hours: string, time: string): string => `${hours} or ${time}, whichever is first`,
+    joined: (parts: readonly string[]): string => parts.join('; '),
+    sooner: (clause: string): string => `sooner when ${clause}`,
+    also: (clause: string): string => `also when ${clause}`,
+    only: (clause: string): string => `only when ${clause}`,
+  },
+  work: {
+    groups: {
+      time: 'By calendar and running hours',
+      event: 'With an event',
+      condition: 'Only on a condition',
+    },
+    about: 'every job, most often first, with the reason of its interval',
+    pumps: (some: number, all: number): string =>
+      some === all ? `all ${all} pumps:` : `${some} of ${all} pumps:`,
+    doneBy: (competence: string, roles: readonly string[]): string => `${competence}: ${roles.join(', ')}`,
+  },
+  failures: {
+    about: 'every part, how it fails, and what finds or mends it',
+    otherParts: 'Other parts',
+    pumps: (some: number, all: number): string => `on ${some} of ${all} pumps`,
+    pumpsOpen: (some: number, open: number, all: number): string =>
+      `${some === 0 ? '' : `on ${some}, `}NOT KNOWN on ${open} of ${all} pumps`,
+  },
+  estimate: 'estimate',
   stated: 'stated',
   fromTo: (least: string, most: string): string => `${least} to ${most}`,
   instrument: (graduation: string, uncertainty: string): string => `reads to ${graduation}, ± ${uncertainty}`,
@@ -190,6 +224,18 @@ export const wordsEn = {
   },
   numbered: (numbers: readonly string[], place: string): string => `${numbers.join(', ')} (${place})`,
 } as const
+
+/** Times that have a word of their own. */
+const usualTimes: Readonly<Record<string, string>> = {
+  '1 d': 'daily',
+  '7 d': 'weekly',
+  '1 months': 'monthly',
+}
+
+/** Digits in threes, held together: `10 000`. */
+function grouped(figure: string): string {
+  return figure.replace(/\B(?=(?:\d{3})+$)/gu, '\u00a0')
+}
 
 /** Unit of a quantity of parts in its singular: `pieces` and `piece` are one unit, `kg` stays. */
 function nounOf(unit: string): string {

@@ -10,6 +10,7 @@ import type {
   FailureRow,
   Job,
   LanguageException,
+  MachineUnit,
   Office,
   Part,
   Source,
@@ -36,6 +37,8 @@ export interface Content {
   readonly failures: readonly FailureRow[]
   readonly tools: ReadonlyMap<string, Tool>
   readonly parts: ReadonlyMap<string, Part>
+  /** From the wet end up; empty where parts are not grouped. */
+  readonly units: readonly MachineUnit[]
   readonly terms: ReadonlyMap<string, Term>
   readonly tables: Tables
   readonly approvals: readonly Approval[]

@@ -1,6 +1,7 @@
 import type {Place} from '../messages/place.ts'
 import type {WrittenCondition} from './condition.ts'
 import type {ClearanceKind, Datum, Localised, Reference} from './datum.ts'
+import type {JobInterval} from './job-interval.ts'
 
 /** office.yaml: who issues the handbook, with which authorities and house limits. */
 export interface Office {
@@ -179,6 +180,16 @@ export interface Part {
   readonly rubber?: (typeof rubbers)[number]
   /** Number on the section drawing, counted from the wet end up. */
   readonly balloon?: string
+  /** The pumps that have it, where neither design nor procedures tell. */
+  readonly when?: WrittenCondition
+  readonly place: Place
+}
+
+/** A unit of the machine: parts that are opened together, by their numbers on the section drawing. */
+export interface MachineUnit {
+  readonly id: string
+  readonly title: Localised
+  readonly balloons: readonly string[]
   readonly place: Place
 }
 
@@ -242,8 +253,7 @@ export interface Job {
   /** The pumps that it is for; without it, all. */
   readonly when?: WrittenCondition
   readonly purpose: Localised
-  readonly interval: Localised
-  readonly intervalReason: Localised
+  readonly interval: JobInterval
   readonly procedures: readonly Reference[]
   readonly asFound: readonly Localised[]
   readonly asLeft: readonly Localised[]

@@ -119,6 +119,8 @@ export type Page =
   | PartsPage
   | SourcesPage
   | WordsPage
+  | WorkPage
+  | FailuresPage
 
 export interface StartPage {
   readonly kind: 'start'
@@ -131,6 +133,8 @@ export interface StartPage {
   }[]
   /** Pumps that the tank plan cannot show, with the place where each is kept. */
   readonly portable: readonly {readonly link: PageLink; readonly keptAt: string}[]
+  /** Pages that look over all jobs, over all parts. */
+  readonly overviews: readonly {readonly link: PageLink; readonly about: string}[]
   readonly jobs: readonly {readonly title: string; readonly purpose: string; readonly interval: string}[]
   /** What serves the whole ship, whatever the pump. */
   readonly procedures: readonly ProcedureLine[]
@@ -434,6 +438,8 @@ export interface JobPage {
   readonly purpose: string
   readonly interval: string
   readonly intervalReason: string
+  /** What the interval stands on: "common practice, no source". */
+  readonly intervalMark: string
   readonly procedures: readonly ProcedureLine[]
   readonly hours: string
   readonly tools: readonly (ToolLine & {readonly aboard: string; readonly usedIn: string})[]
@@ -619,6 +625,59 @@ export interface WordsPage {
     readonly term: string
     readonly meaning: string
     readonly notUsed: readonly string[]
+  }[]
+}
+
+/** Every job of the ship's pumps, most often first; it says how often and never when next. */
+export interface WorkPage {
+  readonly kind: 'work'
+  readonly head: PageHead
+  /** By time, with an event, on a condition alone; a group without jobs is left out. */
+  readonly groups: readonly {readonly title: string; readonly jobs: readonly WorkLine[]}[]
+}
+
+/** A job on that page. */
+export interface WorkLine {
+  readonly id: string
+  readonly title: string
+  /** Hours, calendar and events; blank where a condition alone decides. */
+  readonly interval: string
+  /** "sooner when …"; blank where nothing brings it forward. */
+  readonly trigger: string
+  readonly reason: string
+  /** What the interval stands on: "common practice, no source". */
+  readonly mark: string
+  /** "heavy maintenance: second engineer, pumpman". */
+  readonly doneBy: string
+  /** "all 20 pumps". */
+  readonly pumps: string
+  /** The job on each of these pumps, by tag. */
+  readonly onPumps: readonly PageLink[]
+}
+
+/** Each part of the ship's pumps against each way in which it fails. */
+export interface FailuresPage {
+  readonly kind: 'failures'
+  readonly head: PageHead
+  readonly units: readonly {
+    readonly id: string
+    readonly title: string
+    readonly parts: readonly PartFailures[]
+  }[]
+  /** Symptoms of each pump, by tag. */
+  readonly symptoms: readonly PageLink[]
+}
+
+export interface PartFailures {
+  readonly id: string
+  readonly title: string
+  /** "on 12 of 14 pumps", "on 8, NOT KNOWN on 1 of 14 pumps"; blank where all have it. */
+  readonly pumps: string
+  readonly failures: readonly {
+    readonly mode: string
+    readonly procedures: readonly PageLink[]
+    /** Why there is no procedure, or why it goes no further. */
+    readonly reason: string
   }[]
 }
 

@@ -406,7 +406,7 @@ export const ruleReasons: Readonly<Record<RuleId, RuleReason>> = {
     why: 'What is not in the matrix of parts and failures is what the crew meets at night with nothing to read.',
     accepted: '`procedures: [wear-rings]`, or `reason: exchanged by a yard`',
     rejected:
-      'a row of failures.yaml with neither `procedures` nor `reason`; a fitted part, one with a balloon, without a row',
+      'a row of failures.yaml with neither `procedures` nor `reason`, or whose procedures are for other pumps than have the part; a fitted part, one with a balloon or that a design names for a seal or an O-ring, without a row',
     mend: 'name the procedure, or write why there is none',
   },
   'no-long-procedure': {

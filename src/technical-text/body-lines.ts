@@ -1,4 +1,4 @@
-import type {ExplanationsPage, Page, PositionPage, ValuesPage} from '../handbook-model/pages.ts'
+import type {ExplanationsPage, Page, PartFailures, PositionPage, ValuesPage} from '../handbook-model/pages.ts'
 import {cautionLines, isolationLines, limitLines, valueLines} from './block-lines.ts'
 import {procedureLines} from './procedure-lines.ts'
 import type {TechnicalLine} from './technical-line.ts'
@@ -77,9 +77,31 @@ export function bodyLines(page: Page): readonly TechnicalLine[] {
         {block: one.id, kind: 'term', text: one.term},
         {block: one.id, kind: 'meaning', text: one.meaning},
       ])
+    case 'work':
+      return page.groups.flatMap(({jobs}) =>
+        jobs.flatMap((one) => [
+          {block: one.id, kind: 'job', text: one.title},
+          {block: one.id, kind: 'pumps', text: one.pumps},
+          {block: one.id, kind: 'pumps', text: one.onPumps.map(({text}) => text).join(' ')},
+        ]),
+      )
+    case 'failures':
+      return page.units.flatMap(({parts}) => parts.flatMap(failureLines))
     default:
       return neverReached(page)
   }
+}
+
+function failureLines({id, title, pumps, failures}: PartFailures): readonly TechnicalLine[] {
+  return [
+    {block: id, kind: 'part', text: title},
+    {block: id, kind: 'pumps', text: pumps},
+    ...failures.flatMap(({mode, procedures, reason}) => [
+      {block: id, kind: 'mode', text: mode},
+      ...procedures.map(({text}) => ({block: id, kind: 'procedure', text})),
+      {block: id, kind: 'reason', text: reason},
+    ]),
+  ]
 }
 
 function positionLines(page: PositionPage): readonly TechnicalLine[] {

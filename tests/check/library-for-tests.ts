@@ -1,7 +1,8 @@
 import type {z} from 'zod'
 import {checkShape} from '../../src/check/shapes/check-shape.ts'
 import {designShape} from '../../src/check/shapes/design-shape.ts'
-import {cautionShape, jobShape, toolsShape} from '../../src/check/shapes/library-shapes.ts'
+import {jobShape} from '../../src/check/shapes/job-shape.ts'
+import {cautionShape, toolsShape} from '../../src/check/shapes/library-shapes.ts'
 import {vesselShape} from '../../src/check/shapes/vessel-shape.ts'
 import type {Design} from '../../src/handbook-model/design-content.ts'
 import type {Caution, Job, Tool} from '../../src/handbook-model/office-content.ts'
@@ -61,8 +62,7 @@ export function job(id: string, procedures: readonly string[]): Job {
   const text = `id: ${id}
 title: job ${id}
 purpose: for tests
-interval: each docking
-interval-reason: common practice, no source
+interval: {origin: {status: common-practice, source: common-practice}, events: [each docking], reason: it wears}
 procedures: [${procedures.join(', ')}]
 as-found: []
 as-left: []

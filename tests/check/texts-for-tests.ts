@@ -178,7 +178,7 @@ const texts: Readonly<Record<string, string>> = {
   'designs/design-a.yaml': design,
   'vessels/vessel-a/vessel.yaml': vessel,
   'jobs/service.yaml':
-    'id: service\ntitle: Service\npurpose: Renew.\ninterval: five years\ninterval-reason: wear\nprocedures: [rings]\nas-found: [wear]\nas-left: [clearance]\n',
+    'id: service\ntitle: Service\npurpose: Renew.\ninterval: {origin: {status: common-practice, source: rules}, hours: 5000 h, calendar: [{every: 60 months}], reason: wear}\nprocedures: [rings]\nas-found: [wear]\nas-left: [clearance]\n',
   'tables/threads.csv':
     '# title: Threads\n# source: rules\n# edition: one\n# status: assumed\n# unit diameter: mm\n# unit pitch: mm\nsize,diameter,pitch\nM10,10,1.5\nM12,12,1.75\n',
   'tables/bolt-heads.csv':

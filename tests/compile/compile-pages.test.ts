@@ -8,7 +8,7 @@ import {vesselA} from './vessel-for-tests.ts'
 const {vessel, pages, records} = handbook()
 
 describe('pages of a vessel', () => {
-  test('are the start, six libraries, and for each pump its own, its procedures, its jobs, its values and its joints', () => {
+  test('are the start, six libraries, the work by interval, and for each pump its own, its procedures, its jobs, its values and its joints', () => {
     expect(pages.map((one) => one.head.path).sort()).toEqual(
       [
         ...[
@@ -19,6 +19,7 @@ describe('pages of a vessel', () => {
           'parts.html',
           'sources.html',
           'words.html',
+          'work.html',
           'ship/card.html',
           'designs/design-a/keep.html',
           'designs/design-a/values.html',

@@ -183,6 +183,7 @@ export function contentOf(more: Partial<Content> & {readonly list?: readonly Pro
     ended: [],
     urgent: [],
     failures: [],
+    units: [],
     tools: byId([
       tool('wrench'),
       tool('detector'),

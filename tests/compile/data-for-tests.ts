@@ -1,8 +1,10 @@
 import type {ComputedValue} from '../../src/handbook-model/computed.ts'
-import type {Datum, Localised, Reference} from '../../src/handbook-model/datum.ts'
+import type {Datum, KnownDatum, Localised, Reference} from '../../src/handbook-model/datum.ts'
+import type {JobInterval} from '../../src/handbook-model/job-interval.ts'
 import type {Caution, Job, Part, SignalWord, Tool} from '../../src/handbook-model/office-content.ts'
 import type {FactValue} from '../../src/handbook-model/vessel-content.ts'
 import type {Place} from '../../src/messages/place.ts'
+import {parseQuantity} from '../../src/quantities/parse-quantity.ts'
 import type {Quantity, QuantityKind} from '../../src/quantities/quantity.ts'
 
 export const place: Place = {path: 'office.yaml', line: 1, column: 1}
@@ -91,16 +93,35 @@ export function part(id: string): Part {
   }
 }
 
-export function job(id: string, procedures: readonly string[]): Job {
+export function job(id: string, procedures: readonly string[], more: Partial<Job> = {}): Job {
   return {
     id,
     title: english(`Job ${id}`),
     purpose: english('what the job is for'),
-    interval: english('each dry docking'),
-    intervalReason: english('common practice, no source'),
+    interval: interval({events: [english('each dry docking')]}),
     procedures: procedures.map(to),
     asFound: [english('clearance as found')],
     asLeft: [english('clearance as left')],
     place: at(`jobs/${id}.yaml`),
+    ...more,
+  }
+}
+
+/** A time as a job file writes it. */
+export function writtenTime(text: string): KnownDatum<'time'> {
+  const parsed = parseQuantity(text, ['time'])
+  if (!parsed.ok) throw new Error(parsed.reason)
+  return {kind: 'known', ...parsed.written, origin: {status: 'common-practice', source: 'practice'}, place}
+}
+
+/** An interval that says what the test gives it. */
+export function interval(more: Partial<JobInterval>): JobInterval {
+  return {
+    origin: {status: 'common-practice', source: 'practice'},
+    calendar: [],
+    events: [],
+    reason: english('it wears'),
+    place,
+    ...more,
   }
 }

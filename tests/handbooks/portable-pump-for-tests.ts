@@ -86,8 +86,10 @@ export function addPortablePump(content: ChangedContent, fixed = 'when: role ≠
 title: Rig drill
 when: role = portable
 purpose: Show that the portable pump can be rigged.
-interval: three months
-interval-reason: Starting value of the office (common practice, no source).
+interval:
+  origin: {status: common-practice, source: common-practice}
+  calendar: [{every: 3 months}]
+  reason: Starting value of the office.
 procedures: [rig]
 as-found: []
 as-left: []

@@ -46,6 +46,8 @@ export const samplePages = [
   'parts.html',
   'sources.html',
   'words.html',
+  'work.html',
+  'failures.html',
 ] as const
 
 /** Text of a published file. */

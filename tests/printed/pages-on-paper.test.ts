@@ -46,6 +46,8 @@ const pages = [
   'tools.html',
   'parts.html',
   'sources.html',
+  'work.html',
+  'failures.html',
   'p/4s/index.html',
   'p/4s/values.html',
   'p/4s/symptoms.html',

@@ -100,4 +100,69 @@ export const libraryPages: readonly Page[] = [
     head: head('words.html'),
     terms: [{id: 'hub', term: text('term'), meaning: text('term-meaning'), notUsed: [text('term-not')]}],
   },
+  {
+    kind: 'work',
+    head: head('work.html'),
+    groups: [
+      {
+        title: text('work-group'),
+        jobs: [
+          {
+            id: 'service',
+            title: text('work-job'),
+            interval: text('work-interval'),
+            reason: text('work-reason'),
+            mark: text('work-mark'),
+            trigger: text('work-trigger'),
+            doneBy: text('work-done-by'),
+            pumps: text('work-pumps'),
+            onPumps: [link('work-tag', 'p/4s/job-service.html')],
+          },
+          {
+            id: 'look',
+            title: text('work-look'),
+            interval: '',
+            reason: text('look-reason'),
+            mark: '',
+            trigger: '',
+            doneBy: text('look-done-by'),
+            pumps: text('look-pumps'),
+            onPumps: [],
+          },
+        ],
+      },
+    ],
+  },
+  {
+    kind: 'failures',
+    head: head('failures.html'),
+    units: [
+      {
+        id: 'wet-end',
+        title: text('unit-title'),
+        parts: [
+          {
+            id: 'lower-ring',
+            title: text('failing-part'),
+            pumps: text('failing-pumps'),
+            failures: [
+              {
+                mode: text('failing-mode'),
+                procedures: [link('failing-procedure', 'p/4s/wear.html')],
+                reason: '',
+              },
+              {mode: text('failing-gap'), procedures: [], reason: text('failing-reason')},
+            ],
+          },
+          {
+            id: 'casing',
+            title: text('other-part'),
+            pumps: '',
+            failures: [{mode: text('other-mode'), procedures: [], reason: text('other-reason')}],
+          },
+        ],
+      },
+    ],
+    symptoms: [link('failing-symptoms', 'p/4s/symptoms.html')],
+  },
 ]

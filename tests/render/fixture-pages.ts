@@ -143,6 +143,7 @@ const job: Page = {
   purpose: text('job-purpose'),
   interval: text('job-interval'),
   intervalReason: text('job-reason'),
+  intervalMark: text('job-mark'),
   procedures: [procedureLine],
   hours: text('job-hours'),
   tools: [{...toolLine, aboard: text('tool-aboard'), usedIn: text('tool-used-in')}],
@@ -254,6 +255,7 @@ const start: Page = {
     },
   ],
   portable: [{link: link('to-portable', 'p/4s/index.html'), keptAt: text('start-kept-at')}],
+  overviews: [{link: link('to-overview', 'work.html'), about: text('overview-about')}],
   jobs: [{title: text('start-job'), purpose: text('start-purpose'), interval: text('start-interval')}],
   urgent: [
     {

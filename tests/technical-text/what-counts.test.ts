@@ -70,7 +70,7 @@ const editorial: Readonly<Record<Page['kind'], readonly string[]>> = {
   job: [
     ...ofHead,
     ...ofPump,
-    ...['hours', 'interval', 'intervalReason', 'purpose'],
+    ...['hours', 'interval', 'intervalMark', 'intervalReason', 'purpose'],
     ...['parts.aboard', 'parts.balloon', 'parts.usedIn', 'tools.aboard', 'tools.usedIn'],
     ...['procedures.competence', 'procedures.hours', 'procedures.people'],
   ],
@@ -96,6 +96,7 @@ const editorial: Readonly<Record<Page['kind'], readonly string[]>> = {
   start: [
     ...ofHead,
     ...['procedures.competence', 'procedures.hours', 'procedures.people'],
+    'overviews.about',
     ...['jobs.interval', 'jobs.purpose', 'jobs.title', 'locations', 'particulars.label', 'safety'],
     ...['positions.design', 'positions.notKnown', 'positions.serial'],
   ],
@@ -103,6 +104,12 @@ const editorial: Readonly<Record<Page['kind'], readonly string[]>> = {
   parts: [...ofHead, 'parts.balloon', 'parts.class'],
   sources: [...ofHead, 'sources.edition', 'sources.howKnown', 'sources.status'],
   words: [...ofHead, 'terms.notUsed'],
+  failures: [...ofHead, 'symptoms.text', 'units.id', 'units.title'],
+  work: [
+    ...ofHead,
+    ...['doneBy', 'interval', 'mark', 'reason', 'trigger'].map((one) => `groups.jobs.${one}`),
+    'groups.title',
+  ],
 }
 
 /** A union's own name, or a link; a point of isolation has a kind that is read, a head a path of its own. */

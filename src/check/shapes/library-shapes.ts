@@ -1,7 +1,7 @@
 import type {z} from 'zod'
 import {
   type Caution,
-  type Part,
+  type MachineUnit,
   rubbers,
   type Source,
   type Term,
@@ -77,17 +77,20 @@ const tool: z.ZodType<Tool> = fields({
 /** tools.yaml. */
 export const toolsShape = fields({tools: list(tool)})
 
-const part: z.ZodType<Part> = fields({
+const part = fields({
   id: identifier,
   title: localised,
   class: oneOf(['spare', 'consumable', 'insurance-spare']),
   size: localised,
   rubber: oneOf(rubbers).optional(),
   balloon: text.optional(),
+  when: reference.optional(),
 })
 
-/** parts.yaml. */
-export const partsShape = fields({parts: list(part)})
+const unit: z.ZodType<MachineUnit> = fields({id: identifier, title: localised, balloons: list(text)})
+
+/** parts.yaml; `when` is still a text with its place. */
+export const partsShape = fields({units: list(unit).optional(), parts: list(part)})
 
 /** cautions/<id>.yaml. */
 export const cautionShape: z.ZodType<Caution> = fields({
@@ -136,17 +139,4 @@ export const exceptionsShape = fields({
   exceptions: list(
     fields({rule: oneOf(reviewableRules), file: text, words: text, reason: text, 'reviewed-by': reference}),
   ),
-})
-
-/** jobs/<id>.yaml; `when` is still a text with its place. */
-export const jobShape = fields({
-  id: identifier,
-  title: localised,
-  when: reference.optional(),
-  purpose: localised,
-  interval: localised,
-  'interval-reason': localised,
-  procedures: list(reference),
-  'as-found': list(localised),
-  'as-left': list(localised),
 })

@@ -195,7 +195,7 @@ export function list<T extends z.ZodType>(item: T) {
 const originKeys = ['status', 'source', 'where', 'date']
 
 /** The `origin:` of a file or section: exactly these keys. */
-const originShape = strictMap({
+export const originShape = strictMap({
   status: oneOf(valueStatuses),
   source: text,
   where: text.optional(),

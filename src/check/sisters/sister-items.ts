@@ -1,5 +1,6 @@
 import {serves} from '../../conditions/serves.ts'
 import type {Datum} from '../../handbook-model/datum.ts'
+import type {JobInterval} from '../../handbook-model/job-interval.ts'
 import type {Job} from '../../handbook-model/office-content.ts'
 import type {FactValue, IsolationPoint, IsolationRole} from '../../handbook-model/vessel-content.ts'
 import type {Place} from '../../messages/place.ts'
@@ -64,8 +65,16 @@ export function sisterItems(pump: Pump, jobs: Iterable<Job>): readonly SisterIte
     ...spareItems(pump),
     ...[...jobs]
       .filter((job) => serves(job, facts))
-      .map((job) => plain(`interval.${job.id}`, job.interval.en, job.place)),
+      .map((job) => plain(`interval.${job.id}`, statedInterval(job.interval), job.place)),
   ]
+}
+
+/** What an interval states, piece by piece: times, events, what brings it forward. */
+function statedInterval({hours, hoursMost, calendar, events, trigger}: JobInterval): string {
+  const times = [hours, hoursMost, ...calendar.map(({every}) => every)].flatMap((one) =>
+    one ? [`${one.figure} ${one.unit}`] : [],
+  )
+  return [...times, ...[...events, ...(trigger ? [trigger] : [])].map(({en}) => en)].join('; ')
 }
 
 function plain(id: string, text: string, place: Place): SisterItem {

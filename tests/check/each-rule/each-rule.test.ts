@@ -6,6 +6,7 @@ import {plantedFaults} from '../../handbooks/planted-faults.ts'
 import {approvalCases} from './approval-cases.ts'
 import {directCases} from './direct-cases.ts'
 import {expectTwins} from './expect-twins.ts'
+import {failureCases} from './failure-cases.ts'
 import {gateCases} from './gate-cases.ts'
 import {languageCases} from './language-cases.ts'
 import {laterCases} from './later-cases.ts'
@@ -27,6 +28,7 @@ const cases = [
   ...languageCases,
   ...gateCases,
   ...plainCases,
+  ...failureCases,
   ...laterCases,
 ]
 

@@ -13,7 +13,7 @@ export const shapeCases: readonly RuleCase[] = [
     rejected: replaced(parts, 'balloon: "1"', 'baloon: "1"'),
     at: [parts, 'baloon'],
     reason: 'Unexpected key `baloon`, expected a key such as `balloon`',
-    mend: 'The keys here are id, title, class, size, rubber, balloon',
+    mend: 'The keys here are id, title, class, size, rubber, balloon, when',
   },
   {
     rule: 'no-missing-key',
