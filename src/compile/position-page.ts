@@ -70,9 +70,16 @@ export function positionPage(desk: PumpDesk): PositionPage {
   }
 }
 
-/** Facts as fitted: every fact declared for a position, also where the vessel file does not mention it. */
-function fittedFields({position, content}: PumpDesk): readonly Field[] {
-  const declared = content.office.facts.filter((one) => one.scope === 'position')
+/**
+ * Facts as fitted: every fact declared for a position, also where the vessel file does not mention it.
+ *
+ * The facts are those of pumps that hang in tanks: a portable pump shows what its vessel file says alone.
+ */
+function fittedFields({position, content, tank}: PumpDesk): readonly Field[] {
+  const isStated = (id: string): boolean => position.facts.some((fact) => fact.fact.id === id)
+  const declared = content.office.facts.filter(
+    (one) => one.scope === 'position' && (tank !== undefined || isStated(one.id)),
+  )
   const others = position.facts.filter((fact) => !declared.some((one) => one.id === fact.fact.id))
   return [
     ...declared.map((one) =>

@@ -93,6 +93,22 @@ describe('a vessel with a portable pump', () => {
       expect(page('index.html')).toContain('Rig drill')
     }, smallContent))
 
+  test('asks for no fact of pumps in tanks that its file does not state', () =>
+    withChangedContent(async (content) => {
+      addPortablePump(content)
+      const pump = async (id: string): Promise<string> => {
+        const {vessels} = await renderedContent(content.folder)
+        const file = vessels.get('vessel-s')?.find(({path}) => path === `p/${id}/index.html`)
+        return new TextDecoder().decode(file?.bytes)
+      }
+      expect(await pump('portable-1')).toContain('<h2>As fitted</h2>')
+      content.replace(vesselFile, 'facts: {backstop: none}', 'facts: {}')
+      expect(await pump('portable-1')).not.toMatch(/As fitted|NOT KNOWN/u)
+      content.replace('procedures/ring-check.md', ' when="backstop = fitted"', '')
+      content.replace(vesselFile, 'facts: {backstop: fitted}', 'facts: {}')
+      expect(await pump('1p')).toMatch(/<h2>As fitted<\/h2>.*NOT KNOWN/u)
+    }, smallContent))
+
   test('leads to it from the start page, beside the plan of the tanks', () =>
     withChangedContent(async (content) => {
       addPortablePump(content)
