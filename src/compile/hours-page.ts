@@ -37,7 +37,10 @@ export function hoursPage(content: Content, vesselId: string): HoursPage {
     source: source ? words.source(source.title.en) : '',
     pumps: vessel.positions.map(({id, tag, components}) => ({
       link: {text: tag, path: positionPath(id)},
-      lines: components.map((component) => lineOf(component, id, vessel, record)),
+      lines:
+        components.length === 0
+          ? [unread(words.noComponents)]
+          : components.map((component) => lineOf(component, id, vessel, record)),
     })),
     removed: (record?.removed ?? []).map((component) => lineOf(component, '', vessel, record)),
   }
@@ -52,18 +55,7 @@ function lineOf(
   const readings = readingsOf(record, kind, serial)
   const last = readings.at(-1)
   const name = words.component(kind, serial)
-  if (!last)
-    return {
-      component: name,
-      read: false,
-      known: false,
-      hours: wordsEn.notKnownCell,
-      day: words.neverRead,
-      counted: '',
-      since: '',
-      sinceKnown: true,
-      notes: [],
-    }
+  if (!last) return unread(name)
   const since = sinceOf(readings.at(-2), last)
   const {tenths, isLeast} = totalOf(readings)
   return {
@@ -76,6 +68,21 @@ function lineOf(
     since: since ?? wordsEn.notKnownCell,
     sinceKnown: since !== undefined,
     notes: notesOf(readings, last, position, vessel),
+  }
+}
+
+/** A component whose hours nobody has read. */
+function unread(component: string): HoursLine {
+  return {
+    component,
+    read: false,
+    known: false,
+    hours: wordsEn.notKnownCell,
+    day: words.neverRead,
+    counted: '',
+    since: '',
+    sinceKnown: true,
+    notes: [],
   }
 }
 

@@ -214,6 +214,7 @@ export const wordsEn = {
     component: (kind: string, serial: string): string => `${kind} ${serial}`,
     hours: (hours: string): string => `${hours} h`,
     atLeast: (hours: string): string => `NOT KNOWN, at least ${hours} h`,
+    noComponents: 'no serial numbers listed',
     neverRead: 'no reading',
     firstReading: 'first reading',
     since: (hours: string, days: number): string => `${hours} h in ${days} ${days === 1 ? 'day' : 'days'}`,

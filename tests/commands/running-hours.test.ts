@@ -46,6 +46,15 @@ describe('the record page of running hours', () => {
       expect(text).toContain('it has no revision, no approval and no check code')
     }, smallContent))
 
+  test('says NOT KNOWN of a pump whose components nobody has listed', () =>
+    withChangedContent(async (content) => {
+      content.replace('vessels/vessel-s/vessel.yaml', /components: .*/u, 'components: {}')
+      expect((await rowsOf(content)).slice(1)).toEqual([
+        '1P',
+        'no serial numbers listed | NOT KNOWN | no reading',
+      ])
+    }, smallContent))
+
   test('tells the last reading, its day, how it was counted and what ran since the one before', () =>
     withChangedContent(async (content) => {
       hours('2018-03-02,motor,M-1,1p,4233.5,log,,read by two', motor)(content)
