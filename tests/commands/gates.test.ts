@@ -11,7 +11,7 @@ describe('a gate stops the build and names the line', () => {
       'a caution reference removed',
       (content) =>
         content.replace('procedures/pump-unit-removal.md', '::caution{ref=suspended-load section}\n', ''),
-      /^procedures\/pump-unit-removal\.md:\d+:\d+ error Unexpected step `[a-z-]+` with action `lift` and no caution of hazard class H07, expected `suspended-load` before it no-uncautioned-hazard$/u,
+      /^procedures\/pump-unit-removal\.md:\d+:\d+ error Unexpected step `[a-z-]+` with action `lift` and no caution of hazard class H07, expected `hanging-pump` or `suspended-load` before it no-uncautioned-hazard$/u,
     ],
     [
       'a lubrication state removed',

@@ -1,5 +1,5 @@
-import {cpSync} from 'node:fs'
-import {relative, sep} from 'node:path'
+import {appendFileSync, cpSync} from 'node:fs'
+import {join, relative, sep} from 'node:path'
 import {fileURLToPath} from 'node:url'
 
 /** The demonstration content of the repository: three vessels. */
@@ -16,6 +16,8 @@ export function servesVesselOne(path: string): boolean {
 /**
  * Copies the demonstration with its first vessel and what that one needs.
  *
+ * The design of the portable pump stays, because its procedures stand among the others: it is kept for them.
+ *
  * A test that compiles whole handbooks of a content would take three times as long with all of them and see no more.
  */
 export function copyVesselOne(to: string): void {
@@ -23,4 +25,5 @@ export function copyVesselOne(to: string): void {
     recursive: true,
     filter: (path) => servesVesselOne(relative(demonstration, path)),
   })
+  appendFileSync(join(to, 'designs', 'design-p.yaml'), '\nkept-for: its procedures name its values\n')
 }
