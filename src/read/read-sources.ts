@@ -41,6 +41,27 @@ export async function readSources(contentFolder: string, files: ContentFiles): P
   return sourcesFromTexts(texts, files)
 }
 
+type Read<T> = (path: string, text: string, files: ContentFiles) => T | undefined
+
+/** Of two contents that are held against each other most files are equal: one that was read without a message is not read again. */
+function onceForEachText<T>(read: Read<T>): Read<T> {
+  const known = new Map<string, T>()
+  return (path, text, files) => {
+    const key = `${path}\n${text}`
+    const before = known.get(key)
+    if (before !== undefined) return before
+    const told = (): number => files.get(path)?.messages.length ?? 0
+    const toldBefore = told()
+    const source = read(path, text, files)
+    if (source !== undefined && told() === toldBefore) known.set(key, source)
+    return source
+  }
+}
+
+const yamlOf = onceForEachText((path, text, files) => readYaml(path, text, files))
+const csvOf = onceForEachText(readCsv)
+const markdownOf = onceForEachText(readMarkdown)
+
 /** The same from texts in memory, by path below the content folder. */
 export function sourcesFromTexts(texts: ReadonlyMap<string, string>, files: ContentFiles): ContentSources {
   const yaml = new Map<string, PlacedNode>()
@@ -51,10 +72,10 @@ export function sourcesFromTexts(texts: ReadonlyMap<string, string>, files: Cont
     const text = (texts.get(path) ?? '').replace(/^\uFEFF/u, '').replace(/\r\n?/gu, '\n')
     files.set(path, files.get(path) ?? new VFile({path, value: text}))
     refuseHiddenLetter(text, placeOfFirstHidden(path, text), files)
-    if (path.endsWith('.yaml')) setIfRead(yaml, path, readYaml(path, text, files))
-    else if (path.endsWith('.csv')) setIfRead(csv, path, readCsv(path, text, files))
+    if (path.endsWith('.yaml')) setIfRead(yaml, path, yamlOf(path, text, files))
+    else if (path.endsWith('.csv')) setIfRead(csv, path, csvOf(path, text, files))
     else if (path.startsWith('procedures/') && path.endsWith('.md'))
-      setIfRead(markdown, path, readMarkdown(path, text, files))
+      setIfRead(markdown, path, markdownOf(path, text, files))
     else if (path.startsWith('issues/') && (path.endsWith('.json') || path.endsWith('.txt')))
       ledgers.set(path, text)
     else {

@@ -29,16 +29,33 @@ export function wordsOfText(text: RichText): string {
 
 const english = new ParseEnglish()
 
+interface ReadSentence {
+  readonly text: string
+  readonly words: readonly string[]
+}
+
+/** Texts repeat from procedure to procedure and from rule to rule: each is read once. */
+const known = new Map<string, readonly ReadSentence[]>()
+
 /** Sentences of a text. */
 export function sentencesOf(text: string): readonly string[] {
-  return sentenceNodes(text).map((sentence) => textOf(sentence).trim())
+  return readSentences(text).map((sentence) => sentence.text)
 }
 
 /** Words of a sentence; what is joined by a hyphen or holds an apostrophe is one word. */
 export function wordsIn(text: string): readonly string[] {
-  return sentenceNodes(text).flatMap((sentence) =>
-    sentence.children.flatMap((node) => (node.type === 'WordNode' ? [textOf(node)] : [])),
-  )
+  return readSentences(text).flatMap((sentence) => sentence.words)
+}
+
+function readSentences(text: string): readonly ReadSentence[] {
+  const before = known.get(text)
+  if (before) return before
+  const sentences = sentenceNodes(text).map((sentence) => ({
+    text: textOf(sentence).trim(),
+    words: sentence.children.flatMap((node) => (node.type === 'WordNode' ? [textOf(node)] : [])),
+  }))
+  known.set(text, sentences)
+  return sentences
 }
 
 function sentenceNodes(text: string): readonly Sentence[] {
