@@ -2,8 +2,10 @@ import type {z} from 'zod'
 import type {WrittenCondition} from '../handbook-model/condition.ts'
 import type {Reference} from '../handbook-model/datum.ts'
 import type {Symptom} from '../handbook-model/office-content.ts'
+import {recordAt} from '../handbook-model/record-files.ts'
 import type {ContentSources} from '../handbook-model/sources.ts'
 import {addMessage, type ContentFiles, stopsTheBuild} from '../messages/add-message.ts'
+import {calibrationsOf} from './calibrations-of.ts'
 import {checkDesigns} from './check-designs.ts'
 import {checkMaterials} from './check-materials.ts'
 import {parseCondition} from './conditions/parse-condition.ts'
@@ -107,9 +109,11 @@ export function checkContentData(sources: ContentSources, files: ContentFiles): 
     noServingHull(shaped.office, shaped.vessels.values(), sources, files)
     noUnlistedProtection(shaped.office, sources, files)
   }
-  const faulty = [...faultyFiles(files)].filter((path) => nothing || path !== '.')
+  const faulty = new Set([...[...faultyFiles(files)].filter((path) => nothing || path !== '.'), ...missing])
+  const {vessels, tools} = shaped
+  const calibrations = calibrationsOf({sources, vessels, tools, faulty, files})
   const namedSources = new Set(sourceReferences(sources).map(({id}) => id))
-  const data: ContentData = {...shaped, hours, namedSources, faulty: new Set([...faulty, ...missing])}
+  const data: ContentData = {...shaped, hours, calibrations, namedSources, faulty}
   checkDesigns(data, tables, files)
   for (const tool of data.tools.values()) noImpossibleScale(tool, files)
   checkReferences(data, sources, files)
@@ -162,12 +166,12 @@ function isNothing({yaml, csv, markdown}: ContentSources): boolean {
 }
 
 const knownFile =
-  /^(office|sources|terms|tools|parts|symptoms|failures|exceptions|approvals|changes|trials)\.yaml$|^(cautions|designs|jobs|urgent)\/[^/]+\.yaml$|^vessels\/[^/]+\/(vessel\.yaml|hours\.csv)$|^issues\/[^/]+\/([^/]+\.json|texts\/[0-9a-f]{64}\.txt)$/u
+  /^(office|sources|terms|tools|parts|symptoms|failures|exceptions|approvals|changes|trials)\.yaml$|^(cautions|designs|jobs|urgent)\/[^/]+\.yaml$|^vessels\/[^/]+\/vessel\.yaml$|^issues\/[^/]+\/([^/]+\.json|texts\/[0-9a-f]{64}\.txt)$/u
 
 function refuseStrayFiles(sources: ContentSources, files: ContentFiles): void {
   const tables = Object.keys(keyColumns).map((name) => `tables/${name}.csv`)
   for (const path of [...sources.yaml.keys(), ...sources.csv.keys(), ...sources.ledgers.keys()]) {
-    if (knownFile.test(path) || tables.includes(path)) continue
+    if (knownFile.test(path) || recordAt(path) || tables.includes(path)) continue
     addMessage(
       files,
       {path, line: 1, column: 1},

@@ -1,4 +1,3 @@
-import {isDay} from '../handbook-model/comparison-date.ts'
 import {
   countedBy,
   type FittedOnce,
@@ -8,16 +7,14 @@ import {
 import type {ContentSources, CsvSource, PlacedScalar} from '../handbook-model/sources.ts'
 import {type Component, componentKinds, type Vessel} from '../handbook-model/vessel-content.ts'
 import {addMessage, type ContentFiles} from '../messages/add-message.ts'
-import type {Place} from '../messages/place.ts'
 import {refersTo} from './identity.ts'
 import {expectedWord} from './nearest-word.ts'
+import {dayOf, inOrderOfDays, type RecordCell, recordsOf, sourceOfRecord} from './record-of.ts'
 import {noFallingHours} from './rules/no-falling-hours.ts'
 import {type Cells, cellsOf} from './shapes/table-cells.ts'
 import {columnsFit} from './shapes/table-columns.ts'
 
 const columns = ['day', 'component', 'serial', 'at', 'hours', 'counted', 'new-counter-from', 'note']
-
-const hoursFile = /^vessels\/([^/]+)\/hours\.csv$/u
 
 /** The records of running hours by vessel; a file below a folder without a vessel is told. */
 export function hoursOf(
@@ -25,45 +22,20 @@ export function hoursOf(
   vessels: ReadonlyMap<string, Vessel>,
   files: ContentFiles,
 ): ReadonlyMap<string, HoursRecord> {
-  const records = new Map<string, HoursRecord>()
-  for (const [path, csv] of sources.csv) {
-    const id = hoursFile.exec(path)?.[1]
-    if (id === undefined) continue
-    const vessel = vessels.get(id)
-    if (vessel) records.set(id, recordOf(csv, vessel, files))
-    else if (!sources.yaml.has(`vessels/${id}/vessel.yaml`) && !files.has(`vessels/${id}/vessel.yaml`))
-      addMessage(
-        files,
-        {path, line: 1, column: 1},
-        'no-stray-file',
-        `Unexpected hours of \`${id}\`, expected a vessel beside them`,
-        {
-          note: 'Move the file to the folder of its vessel',
-        },
-      )
-  }
-  return records
+  return recordsOf('hours', (csv, vessel) => recordOf(csv, vessel, files), {sources, vessels, files})
 }
 
 function recordOf(csv: CsvSource, vessel: Vessel, files: ContentFiles): HoursRecord {
-  const source = csv.head.get('source')
-  if (!source)
-    addMessage(
-      files,
-      csv.place,
-      'no-missing-key',
-      'Unexpected hours without a line `# source: …`, expected it above the header',
-      {note: 'Add `# source: …` on top of the file with the id of the log that they were read from'},
-    )
+  const source = sourceOfRecord(csv, 'hours', 'log', files)
   const removed = removedOf(csv, files)
   const readings = columnsFit(csv, columns, files)
     ? csv.rows.flatMap((cells) => readingOf(cells, csv, {vessel, removed, files}) ?? [])
     : []
   const record: HoursRecord = {
     vessel: vessel.id,
-    source: source?.text ?? '',
+    source,
     removed,
-    readings: [...readings].sort((a, b) => (a.day < b.day ? -1 : a.day > b.day ? 1 : 0)),
+    readings: inOrderOfDays(readings),
     place: {path: csv.place.path, line: 1, column: 1},
   }
   noFallingHours(record, files)
@@ -82,7 +54,7 @@ function readingOf(written: readonly PlacedScalar[], csv: CsvSource, desk: Desk)
     {csv, cells: written, origin: {status: 'measured', source: ''}, units: {of: () => undefined}},
     files,
   )
-  const cell = (column: string): {readonly id: string; readonly place: Place} => cells.reference(column)
+  const cell = (column: string): RecordCell => cells.reference(column)
   const day = dayOf(cell('day'), files)
   const component = cells.oneOf('component', componentKinds)
   const tenths = tenthsOf(cell('hours'), files)
@@ -120,21 +92,7 @@ function noteOf(cells: Cells): string {
   return cells.text('note')
 }
 
-function dayOf(
-  {id, place}: {readonly id: string; readonly place: Place},
-  files: ContentFiles,
-): string | undefined {
-  if (isDay(id)) return id
-  addMessage(files, place, 'no-bad-date', `Unexpected date \`${id}\`, expected a day like \`2031-02-14\``, {
-    note: 'Write year, month and day of a day that exists',
-  })
-  return undefined
-}
-
-function tenthsOf(
-  {id, place}: {readonly id: string; readonly place: Place},
-  files: ContentFiles,
-): number | undefined {
+function tenthsOf({id, place}: RecordCell, files: ContentFiles): number | undefined {
   const [, whole = '', tenth = '0'] = /^(\d{1,6})(?:\.(\d))?$/u.exec(id) ?? []
   if (whole !== '') return Number(whole) * 10 + Number(tenth)
   addMessage(
@@ -150,11 +108,7 @@ function tenthsOf(
 }
 
 /** Hours belong to something that a pump of the vessel has, or had. */
-function isFitted(
-  kind: Component['kind'],
-  serial: {readonly id: string; readonly place: Place},
-  {vessel, removed, files}: Desk,
-): boolean {
+function isFitted(kind: Component['kind'], serial: RecordCell, {vessel, removed, files}: Desk): boolean {
   const fitted = vessel.positions.flatMap(({components}) => components)
   const known = [...fitted, ...removed].flatMap((one) => (one.kind === kind ? [one.serial] : []))
   if (known.includes(serial.id)) return true

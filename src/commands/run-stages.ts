@@ -5,6 +5,7 @@ import {computeValues} from '../compute/compute-values.ts'
 import {noAgedRubber} from '../compute/no-aged-rubber.ts'
 import {noEndingUrgent} from '../compute/no-ending-urgent.ts'
 import {noIdleSheet} from '../compute/no-idle-sheet.ts'
+import {noPastCalibration} from '../compute/no-past-calibration.ts'
 import {type ComparisonDate, laterDay} from '../handbook-model/comparison-date.ts'
 import type {ComputedValues} from '../handbook-model/computed.ts'
 import type {Content} from '../handbook-model/content.ts'
@@ -58,6 +59,7 @@ export async function checkAndCompute(contentFolder: string, asOf?: string): Pro
   const compared = comparisonDate(asOf, laterDay(newestDay(sources), issued))
   if (content) {
     noAgedRubber(content, compared?.day, files)
+    if (values) noPastCalibration(content, values, compared?.day, files)
     noEndingUrgent(content, compared?.day, files)
     refuseReusedNumbers(content.urgent, hashes, history, files)
   }

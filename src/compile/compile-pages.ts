@@ -4,6 +4,7 @@ import type {Content} from '../handbook-model/content.ts'
 import type {HandbookPages} from '../handbook-model/handbook-pages.ts'
 import type {Page, StartPage, VesselHead} from '../handbook-model/pages.ts'
 import type {Vessel} from '../handbook-model/vessel-content.ts'
+import {calibrationsPage} from './calibrations-page.ts'
 import {desksOfVessel, found, type PumpDesk} from './desk.ts'
 import {failuresPage} from './failures-page.ts'
 import {hoursPage} from './hours-page.ts'
@@ -58,7 +59,11 @@ export function compilePages(
     wordsPage(desks),
     ...overviews.map(({page}) => page),
   ]
-  return {vessel: vesselHead(vessel, content), pages, records: [hoursPage(content, vesselId)]}
+  return {
+    vessel: vesselHead(vessel, content),
+    pages,
+    records: [hoursPage(content, vesselId), calibrationsPage(desks)],
+  }
 }
 
 function pagesOfPump(desk: PumpDesk): readonly Page[] {

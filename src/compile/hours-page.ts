@@ -9,10 +9,11 @@ import {
   totalOf,
   writtenHours,
 } from '../handbook-model/hours-content.ts'
-import {type HoursLine, type HoursPage, recordsFolder} from '../handbook-model/publication.ts'
+import type {HoursLine, HoursPage} from '../handbook-model/publication.ts'
 import type {Vessel} from '../handbook-model/vessel-content.ts'
 import {found} from './desk.ts'
 import {positionPath} from './page-paths.ts'
+import {recordParts} from './record-page.ts'
 import {wordsEn} from './words-en.ts'
 
 const words = wordsEn.runningHours
@@ -21,20 +22,9 @@ const words = wordsEn.runningHours
 export function hoursPage(content: Content, vesselId: string): HoursPage {
   const vessel = found(content.vessels.get(vesselId), `vessel ${vesselId}`)
   const record = content.hours.get(vesselId)
-  const last = record?.readings.at(-1)?.day
-  const source = record && content.sources.get(record.source)
   return {
     kind: 'hours',
-    head: {
-      id: `${vesselId}/hours`,
-      shownAs: words.title,
-      path: `${recordsFolder}/hours.html`,
-      title: words.title,
-      language: 'en',
-      madeFrom: [],
-    },
-    upTo: last === undefined ? words.noRecords : words.upTo(last),
-    source: source ? words.source(source.title.en) : '',
+    ...recordParts(content, vesselId, 'hours', {record, last: record?.readings.at(-1)?.day}),
     pumps: vessel.positions.map(({id, tag, components}) => ({
       link: {text: tag, path: positionPath(id)},
       lines:

@@ -18,13 +18,13 @@ export function valueLine(value: ComputedValue, desk: PumpDesk): ValueLine {
     more: known ? (result.more ?? []) : [],
     condition: known ? (value.condition ?? '') : wordsEn.missing(result.missing),
     basis: value.calculation ? value.calculation.name.replaceAll('-', ' ') : wordsEn.stated,
-    mark: markOf(value, desk),
+    mark: markOfValue(value, desk),
     link: valueLink(value, value.title, desk),
   }
 }
 
 /** What is said beside a figure that no published source or drawing carries. */
-function markOf(value: ComputedValue, desk: PumpDesk): string {
+export function markOfValue(value: ComputedValue, desk: PumpDesk): string {
   const known = value.sources.map(({source}) => desk.content.sources.get(source)?.howKnown)
   if (known.includes('common-practice')) return wordsEn.howKnown['common-practice']
   return known.includes('demonstration') ? wordsEn.howKnown.demonstration : ''

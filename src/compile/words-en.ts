@@ -2,6 +2,7 @@ import type {CountedBy} from '../handbook-model/hours-content.ts'
 import type {SuitabilityWord} from '../handbook-model/material-content.ts'
 import type {SignalWord} from '../handbook-model/office-content.ts'
 import type {Procedure} from '../handbook-model/procedure.ts'
+import type {RecordName} from '../handbook-model/record-files.ts'
 import type {IsolationPoint, IsolationRoleName} from '../handbook-model/vessel-content.ts'
 import {units} from '../quantities/units.ts'
 
@@ -206,11 +207,22 @@ export const wordsEn = {
   orderBelow: (aboard: string, least: number): string => `${aboard}, order below ${least}`,
   noneAboard: 'none aboard: bring from shore',
   notListed: 'NOT KNOWN: not on the list of what is aboard',
-  runningHours: {
-    title: 'Running hours',
+  records: {
+    titles: {
+      hours: 'Running hours',
+      calibrations: 'Calibration of measuring tools',
+    } satisfies Record<RecordName, string>,
     upTo: (day: string): string => `Records up to ${day}.`,
     noRecords: 'No records aboard.',
     source: (title: string): string => `Source: ${title}.`,
+  },
+  calibrations: {
+    noLine: 'no line in the record',
+    noInterval: 'the certificate names no day and the design no interval',
+    byCertificate: 'day of the certificate',
+    byInterval: (interval: string): string => `calibration and ${interval}`,
+  },
+  runningHours: {
     component: (kind: string, serial: string): string => `${kind} ${serial}`,
     hours: (hours: string): string => `${hours} h`,
     atLeast: (hours: string): string => `NOT KNOWN, at least ${hours} h`,

@@ -1,6 +1,7 @@
 import type {Place} from '../messages/place.ts'
 import type {Quantity} from '../quantities/quantity.ts'
 import type {Approval, DeclaredChange, EndedUrgent, Withdrawal} from './approval-content.ts'
+import type {CalibrationRecord} from './calibration-content.ts'
 import type {Origin} from './datum.ts'
 import type {Design} from './design-content.ts'
 import type {HoursRecord} from './hours-content.ts'
@@ -51,6 +52,8 @@ export interface Content {
   readonly namedSources: ReadonlySet<string>
   /** Records of running hours by vessel. */
   readonly hours: ReadonlyMap<string, HoursRecord>
+  /** Days of calibration by vessel. */
+  readonly calibrations: ReadonlyMap<string, CalibrationRecord>
   /** Urgent revisions in order of their numbers. */
   readonly urgent: readonly UrgentRevision[]
 }

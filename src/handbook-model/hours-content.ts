@@ -1,5 +1,6 @@
 import type {Place} from '../messages/place.ts'
 import type {Reference} from './datum.ts'
+import type {VesselRecord} from './record-files.ts'
 import type {Component} from './vessel-content.ts'
 
 /** How hours were counted: by a meter, from the log of the pump, or by an estimate. */
@@ -24,10 +25,7 @@ export interface HoursReading {
 }
 
 /** vessels/<id>/hours.csv: a record that nobody signs and no page with a revision shows. */
-export interface HoursRecord {
-  readonly vessel: string
-  /** Source id of the lines. */
-  readonly source: string
+export interface HoursRecord extends VesselRecord {
   /** Components that have lines and are fitted in no pump of the vessel any more. */
   readonly removed: readonly FittedOnce[]
   /** In the order of their days. */

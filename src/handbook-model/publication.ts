@@ -4,19 +4,23 @@ import type {PageHead, PageLink} from './pages.ts'
 export type PublicationPage = EffectivePage | ChangedPage | WithdrawnPage | RecordPage
 
 /** A record that goes on between issues: it may hold days, and moves no page with a revision. */
-export type RecordPage = HoursPage
+export type RecordPage = HoursPage | CalibrationsPage
 
 /** Folder of the record pages below that of the vessel: an issue is the same issue whatever stands there. */
 export const recordsFolder = 'records'
 
-/** Running hours of what is fitted, by the last reading of each. */
-export interface HoursPage {
-  readonly kind: 'hours'
+/** What stands above every record. */
+export interface RecordParts {
   readonly head: PageHead
   /** "Records up to 2031-02-14." */
   readonly upTo: string
   /** From which log; blank where there is none. */
   readonly source: string
+}
+
+/** Running hours of what is fitted, by the last reading of each. */
+export interface HoursPage extends RecordParts {
+  readonly kind: 'hours'
   readonly pumps: readonly {readonly link: PageLink; readonly lines: readonly HoursLine[]}[]
   /** What has lines and is fitted in no pump any more. */
   readonly removed: readonly HoursLine[]
@@ -35,6 +39,33 @@ export interface HoursLine {
   /** False where the counter was exchanged in between. */
   readonly sinceKnown: boolean
   readonly notes: readonly string[]
+}
+
+/** Measuring tools aboard, each with its last calibration. */
+export interface CalibrationsPage extends RecordParts {
+  readonly kind: 'calibrations'
+  /** By the place where they lie, in the order of the list of what is aboard. */
+  readonly places: readonly {readonly location: string; readonly lines: readonly CalibrationLine[]}[]
+}
+
+export interface CalibrationLine {
+  readonly tool: string
+  readonly size: string
+  /** Number or numbers whose last calibration reads alike. */
+  readonly number: string
+  /** False where the record has no line of it. */
+  readonly read: boolean
+  readonly day: string
+  readonly certificate: string
+  readonly certificateKnown: boolean
+  /** Last day, or why none is known. */
+  readonly validTo: string
+  readonly validToKnown: boolean
+  /** Who says so: the certificate, or the calibration and an interval. */
+  readonly basis: string
+  /** "common practice, no source", beside an interval. */
+  readonly mark: string
+  readonly note: string
 }
 
 /** Part of the list of effective pages. */

@@ -1,9 +1,10 @@
 import {type Approval, type SignatureRole, signatureRoles} from '../handbook-model/approval-content.ts'
+import {recordAt} from '../handbook-model/record-files.ts'
 import {addMessage, type ContentFiles} from '../messages/add-message.ts'
 import {technicalHash} from '../technical-text/technical-hash.ts'
 
 /** Files that say who answers for the others, and records that no issued page shows; they are signed by being what they are. */
-const unsigned = /^(?:approvals|changes|trials)\.yaml$|^vessels\/[^/]+\/hours\.csv$|^issues\/|^\.$/u
+const unsigned = /^(?:approvals|changes|trials)\.yaml$|^issues\/|^\.$/u
 
 /**
  * Hash of every source that people sign, by its path.
@@ -14,7 +15,7 @@ const unsigned = /^(?:approvals|changes|trials)\.yaml$|^vessels\/[^/]+\/hours\.c
 export function sourceHashes(files: ContentFiles): ReadonlyMap<string, string> {
   return new Map(
     [...files]
-      .filter(([path]) => !unsigned.test(path))
+      .filter(([path]) => !unsigned.test(path) && !recordAt(path))
       .map(([path, file]): [string, string] => [path, technicalHash(String(file.value ?? ''))])
       .sort(([a], [b]) => (a < b ? -1 : 1)),
   )

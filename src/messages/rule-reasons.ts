@@ -517,6 +517,12 @@ export const ruleReasons: Readonly<Record<RuleId, RuleReason>> = {
     rejected: 'the same compared with 2026; a cure date on a part without `rubber:`',
     mend: 'send new ones; state the rubber in parts.yaml by its letters of ISO 1629',
   },
+  'no-past-calibration': {
+    why: 'A reading is worth as much as the last calibration of the tool: on the day that dates are compared with it is valid by its certificate, or by the interval of the designs; for information.',
+    accepted: 'a gauge calibrated on 2018-05-14 with an interval of 12 months, compared with 2019-05-14',
+    rejected: 'the same calibrated on 2018-05-13; `valid-to` before 2019-05-14',
+    mend: 'send another tool, or have it calibrated and add the line',
+  },
   'no-contradicting-source': {
     why: 'Two papers that state one value are read again where they differ by more than 5 %: the value of the design governs, and the other paper is named beside it.',
     accepted:

@@ -99,6 +99,7 @@ export const severities = {
   'no-idle-source': 'warns',
   'no-wrench-aboard': 'warns',
   'no-aged-rubber': 'warns',
+  'no-past-calibration': 'informs',
   // publishing
   'no-name-clash': 'stops-the-build',
   'no-long-path': 'stops-the-build',

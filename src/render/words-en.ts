@@ -31,8 +31,11 @@ export const interfaceWords = {
     listHint: 'Each stands above the pages that are named, until its day or until the office ends it.',
     none: 'None in this folder.',
   },
-  hoursHint:
-    'Hours belong to the component and go with it from pump to pump. This page is a record: it has no revision, no approval and no check code.',
+  record: 'This page is a record: it has no revision, no approval and no check code.',
+  recordHints: {
+    hours: 'Hours belong to the component and go with it from pump to pump.',
+    calibrations: 'The label on the tool is read before each job: it counts where it says an earlier day.',
+  },
   update: {
     head: (revision: string): string => `Reason for update, revision ${revision}`,
     bars: 'A bar in the outside margin stands beside each block that changed or is new.',

@@ -179,6 +179,7 @@ export function contentOf(more: Partial<Content> & {readonly list?: readonly Pro
     withdrawals: [],
     trials: [],
     hours: new Map(),
+    calibrations: new Map(),
     namedSources: new Set(),
     ended: [],
     urgent: [],

@@ -4,6 +4,7 @@ import {laterCases} from '../check/each-rule/later-cases.ts'
 import {plainCases} from '../check/each-rule/plain-cases.ts'
 import type {RuleCase} from '../check/each-rule/rule-case.ts'
 import {urgentCases} from '../check/each-rule/urgent-cases.ts'
+import {calibrationFaults} from './calibration-faults.ts'
 import {holdFaults} from './hold-faults.ts'
 import {hoursFaults} from './hours-faults.ts'
 import {idleFaults} from './idle-faults.ts'
@@ -56,7 +57,7 @@ function twinsOf(name: string): RuleCase {
  * Each must be told at its place in its words, and nothing about its clean twin.
  */
 export const plantedFaults: readonly PlantedFault[] = [
-  ...[...vesselFaults, ...paperFaults, ...hoursFaults, ...idleFaults].map((twins) => ({
+  ...[...vesselFaults, ...paperFaults, ...hoursFaults, ...calibrationFaults, ...idleFaults].map((twins) => ({
     name: twins.what,
     twins,
   })),

@@ -30,6 +30,21 @@ const hours = {
   notes: ['landed <b>', 'seen <b>'],
 }
 
+const calibration = {
+  tool: 'gauge <b>',
+  size: '6 bar <b>',
+  number: 'PG <b>',
+  read: true,
+  day: '2031-02-14 <b>',
+  certificate: 'C <b>',
+  certificateKnown: true,
+  validTo: '2032-02-14 <b>',
+  validToKnown: true,
+  basis: 'calibration <b>',
+  mark: 'practice <b>',
+  note: 'after repair <b>',
+}
+
 /** One page of each kind about an issue and of records, with every list filled. */
 export const publication: readonly PublicationPage[] = [
   {
@@ -76,5 +91,21 @@ export const publication: readonly PublicationPage[] = [
       },
     ],
     removed: [{...hours, component: 'motor <b>', sinceKnown: false}],
+  },
+  {
+    kind: 'calibrations',
+    head: head('calibrations', 'records/calibrations.html'),
+    upTo: 'Records up to <b>.',
+    source: 'Source: <b>.',
+    places: [
+      {
+        location: 'cabinet <b>',
+        lines: [
+          calibration,
+          {...calibration, certificate: 'none <b>', certificateKnown: false, validToKnown: false},
+          {...calibration, read: false, day: 'never <b>', validTo: 'no line <b>'},
+        ],
+      },
+    ],
   },
 ]
