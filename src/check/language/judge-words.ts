@@ -1,4 +1,5 @@
 import type {Term} from '../../handbook-model/office-content.ts'
+import {onceForEach} from '../../handbook-model/once-for-each.ts'
 import type {RuleId} from '../../messages/severities.ts'
 
 /** What is wrong with a sentence, and how to mend it. */
@@ -22,7 +23,7 @@ const vague =
  *
  * Source: plain-language rules of the office, common practice, no source.
  */
-export function judgeWords(text: string, terms: Iterable<Term>): readonly LanguageFault[] {
+export function judgeWords(text: string, terms: readonly Term[]): readonly LanguageFault[] {
   return [
     ...matches(text, hedges).map(
       (words): LanguageFault => ({
@@ -52,12 +53,16 @@ export function judgeWords(text: string, terms: Iterable<Term>): readonly Langua
   ]
 }
 
-function secondTerms(text: string, terms: Iterable<Term>): readonly LanguageFault[] {
-  const lower = text.toLowerCase()
-  return [...terms].flatMap((term) =>
+/** Any of the words that are not used: hardly a text holds one, and a list of patterns for each text is slow. */
+const anyUnused = onceForEach(
+  (terms: readonly Term[]): RegExp => patternOf(terms.flatMap((term) => term.notUsed)),
+)
+
+function secondTerms(text: string, terms: readonly Term[]): readonly LanguageFault[] {
+  if (!anyUnused(terms).test(text)) return []
+  return terms.flatMap((term) =>
     term.notUsed.flatMap((unused) => {
-      if (!lower.includes(unused.toLowerCase())) return []
-      const found = new RegExp(`(?<![\\p{L}-])${escaped(unused)}s?(?![\\p{L}-])`, 'iu').exec(text)
+      const found = patternOf([unused]).exec(text)
       return found
         ? [
             {
@@ -70,6 +75,12 @@ function secondTerms(text: string, terms: Iterable<Term>): readonly LanguageFaul
         : []
     }),
   )
+}
+
+/** Matches each of some words as a word of its own, also in the plural; nothing where there are none. */
+function patternOf(words: readonly string[]): RegExp {
+  const alternatives = words.length === 0 ? '(?!)' : words.map(escaped).join('|')
+  return new RegExp(`(?<![\\p{L}-])(?:${alternatives})s?(?![\\p{L}-])`, 'iu')
 }
 
 function matches(text: string, pattern: RegExp): readonly string[] {
