@@ -7,6 +7,6 @@ export default defineConfig({
     include: ['tests/offline/**/*.test.ts', 'tests/printed/**/*.test.ts'],
     testTimeout: 120_000,
     hookTimeout: 120_000,
-    fileParallelism: false,
+    maxWorkers: 2,
   },
 })
