@@ -60,6 +60,8 @@ export const figuresOfPortable: Readonly<Record<string, string>> = {
   'setting.strap-distance': '3 m',
   'setting.foot-distance': '0.10 m',
   'setting.tank-zero': '0.01 bar(g)',
+  'setting.tank-run-least': '−0.02 bar(g)',
+  'setting.tank-run-most': '0.02 bar(g)',
   'setting.tub-level': '0.80 m',
   'setting.start-level': '0.80 m',
   'setting.slow-level': '0.35 m',
