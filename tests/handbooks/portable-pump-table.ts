@@ -16,7 +16,7 @@ export const stepsOfPortable: Readonly<Record<string, string>> = {
   'portable-running':
     'read-failures open-cargo-in open-return open-pressure search-leaks read-level start-pump open-discharge raise-speed compare-tanks make-rounds lower-speed draw-down oil-hose-fails cargo-hose-fails pump-draws-air rig-moves gas-or-radio close-after-stop stop-pump close-discharge write-end',
   'portable-recovery':
-    'isolate-pressure release-trapped isolate-return prove-zero isolate-cargo let-hose-empty part-cargo-hose take-load open-split-cover raise-pump let-drip close-hatch disconnect-hoses take-hose-off move-pump rinse part-hoses join-couplings turn-shaft drain-leak-chamber blind-on restore-cargo restore-outlet take-tripod-down dispose stow report',
+    'isolate-pressure release-trapped isolate-return prove-zero isolate-cargo let-hose-empty drain-hose part-cargo-hose take-load open-split-cover raise-pump let-drip close-hatch set-down disconnect-hoses take-hose-off move-pump rinse part-hoses join-couplings turn-shaft drain-leak-chamber blind-on restore-cargo restore-outlet take-tripod-down dispose stow report',
 }
 
 /** Every value that its pages show, with its figure. */
@@ -38,6 +38,7 @@ export const figuresOfPortable: Readonly<Record<string, string>> = {
   'mass.discharge-piece': '24 kg',
   'mass.tripod': '58 kg',
   'mass.cargo-hose': '62 kg',
+  'mass.full-hose-metre': '20.7 kg',
   'mass.hanging-empty': '279 kg',
   'mass.hanging-full': '541 kg',
   'pump-lift.mass': '90 kg',
