@@ -12,7 +12,7 @@ export const stepsOfPortable: Readonly<Record<string, string>> = {
   'portable-drill':
     'call-out isolate-outlet set-tripod-up fill-tub fit-test-piece lift-pump lower-pump hook-chain earth-pump connect-return connect-pressure valve-to-stop open-return open-pressure search-leaks start-pump set-speed read-pressures watch-run stop-pump close-pressure release-trapped close-return prove-zero disconnect-hoses lift-pump-out drain-leak-chamber take-test-piece-off restore-outlet stow',
   'portable-rigging':
-    'write-plan compare-cargo compare-materials measure-hatch read-level write-lift-plan brief-crew plug-scuppers isolate-outlet isolate-cargo set-tripod-up lay-hoses join-cargo-hoses take-blind-off fit-discharge-piece join-couplings turn-shaft raise-pump bolt-hose-to-pump connect-return connect-pressure earth-pump open-hatch lower-pump set-foot hook-chain close-split-cover look-over-rig',
+    'write-plan compare-cargo compare-materials measure-hatch read-level read-atmosphere write-lift-plan brief-crew plug-scuppers isolate-outlet isolate-cargo set-tripod-up lay-hoses join-cargo-hoses take-blind-off fit-discharge-piece join-couplings turn-shaft raise-pump bolt-hose-to-pump connect-return connect-pressure earth-pump raise-clear open-hatch lower-pump set-foot hook-chain close-split-cover look-over-rig',
   'portable-running':
     'read-failures open-cargo-in open-return open-pressure search-leaks read-level start-pump open-discharge raise-speed compare-tanks make-rounds lower-speed draw-down oil-hose-fails cargo-hose-fails pump-draws-air rig-moves gas-or-radio close-after-stop stop-pump close-discharge write-end',
   'portable-recovery':
@@ -34,6 +34,7 @@ export const figuresOfPortable: Readonly<Record<string, string>> = {
   'tripod-leg-bolts.fastener': '3 × M20 class 8.8 × 110 mm',
   'tripod-leg-bolts.locking': 'lock pin through nut and bolt',
   'mass.pump': '72 kg',
+  'mass.oil-hose-pair': '105 kg',
   'mass.control-frame': '26 kg',
   'mass.discharge-piece': '24 kg',
   'mass.tripod': '58 kg',
@@ -48,6 +49,7 @@ export const figuresOfPortable: Readonly<Record<string, string>> = {
   'chain-lift.mass': '541 kg',
   'chain-lift.rated-load': '677 kg',
   'geometry.hatch-least': '450 mm',
+  'geometry.oil-hose-length': '25 m',
   'geometry.hose-set-length': '40 m',
   'house.portable-rig-time': '90 min',
   'setting.hose-age': '72 months',
