@@ -8,7 +8,7 @@ export const portablePump = 'vessel-c/portable-1'
 /** Its procedures, and the steps of each in the order of the work. */
 export const stepsOfPortable: Readonly<Record<string, string>> = {
   'portable-readiness':
-    'count-set read-hose-dates read-gear-dates read-gauge-dates look-at-hoses look-at-couplings exchange-ring look-at-frame move-discharge-piece try-winch test-earth-cable join-couplings turn-shaft look-into-strainer loop-off',
+    'count-set read-hose-dates read-gear-dates read-gauge-dates look-at-hoses look-at-couplings exchange-ring look-at-frame move-discharge-piece set-tripod-up try-winch test-earth-cable join-couplings turn-shaft look-into-strainer loop-off',
   'portable-drill':
     'call-out isolate-outlet set-tripod-up fill-tub fit-test-piece lift-pump lower-pump hook-chain earth-pump connect-return connect-pressure valve-to-stop open-return open-pressure search-leaks start-pump set-speed read-pressures watch-run stop-pump close-pressure release-trapped close-return prove-zero disconnect-hoses lift-pump-out drain-leak-chamber take-test-piece-off restore-outlet stow',
   'portable-rigging':
