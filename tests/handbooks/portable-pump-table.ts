@@ -49,6 +49,7 @@ export const figuresOfPortable: Readonly<Record<string, string>> = {
   'chain-lift.mass': '541 kg',
   'chain-lift.rated-load': '677 kg',
   'geometry.hatch-least': '450 mm',
+  'geometry.hatch-most': '700 mm',
   'geometry.oil-hose-length': '25 m',
   'geometry.hose-set-length': '40 m',
   'house.portable-rig-time': '90 min',
