@@ -10,6 +10,7 @@ import {technicalHash} from '../technical-text/technical-hash.ts'
 import {handbookFiles} from './handbook-files.ts'
 import {type CommandOptions, countWords, messagesData, messagesText, type Outcome} from './outcome.ts'
 import {type ProgramWithVersion, readProgramWithVersion} from './program-files.ts'
+import {refusedVessel} from './refused-vessel.ts'
 import {checkAndCompute, stateVessel} from './run-stages.ts'
 import {supersededPagesText, supersededSources} from './superseded-sources.ts'
 
@@ -38,14 +39,8 @@ export async function runBuild(
   completeInterruptedSwaps(options.out, nodeDisk)
   options.progress('reading and checking')
   const {files, content, values, hashes, history, asOf} = await checkAndCompute(options.content, options.asOf)
-  const unknown = content ? options.vessels.filter((id) => !content.vessels.has(id)) : []
-  if (content && unknown.length > 0) {
-    return {
-      exitStatus: 2,
-      out: '',
-      err: `Unexpected vessel \`${unknown.join('`, `')}\`, expected ${[...content.vessels.keys()].map((id) => `\`${id}\``).join(' or ')}\n`,
-    }
-  }
+  const refused = refusedVessel(options.vessels, content)
+  if (refused) return refused
   const published: Published[] = []
   if (content && values) {
     const program = await programFiles()

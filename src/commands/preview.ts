@@ -1,5 +1,4 @@
 import {join} from 'node:path'
-import {nearestWord} from '../check/nearest-word.ts'
 import {newestLedger} from '../issues/history.ts'
 import {type Impact, impactOf} from '../issues/impact.ts'
 import {stopsTheBuild} from '../messages/add-message.ts'
@@ -15,6 +14,7 @@ import {impactView, placesOf} from './impact-view.ts'
 import {type CommandOptions, countWords, messagesData, messagesText, type Outcome} from './outcome.ts'
 import {type PreviewBase, previewSides} from './preview-bases.ts'
 import {readProgramFiles} from './program-files.ts'
+import {refusedVessel} from './refused-vessel.ts'
 import {checkAndCompute} from './run-stages.ts'
 import {writeWhole} from './write-whole.ts'
 
@@ -37,13 +37,8 @@ export async function runPreview(
   const checked = await checkAndCompute(options.content, options.asOf)
   const {files, content} = checked
   const known = [...(content?.vessels.keys() ?? [])]
-  const unknown = content ? options.vessels.find((id) => !content.vessels.has(id)) : undefined
-  if (unknown !== undefined)
-    return {
-      exitStatus: 2,
-      out: '',
-      err: `Unexpected vessel \`${unknown}\`, expected \`${nearestWord(unknown, known) ?? ''}\` or another of ${known.join(', ')}\n`,
-    }
+  const refused = refusedVessel(options.vessels, content)
+  if (refused) return refused
   const earlier = content && (await earlierContent(options, files))
   const sides =
     content && !stopsTheBuild(files)

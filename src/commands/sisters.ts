@@ -1,11 +1,11 @@
 import {join} from 'node:path'
-import {nearestWord} from '../check/nearest-word.ts'
 import {nodeDisk} from '../publish/disk.ts'
 import {faultOfOutFolder} from '../publish/out-folder.ts'
 import {completeInterruptedSwaps} from '../publish/publish-vessel.ts'
 import {renderSisters} from '../render/render-sisters.ts'
 import {type CommandOptions, countWords, messagesData, messagesText, type Outcome} from './outcome.ts'
 import {readProgramFiles} from './program-files.ts'
+import {refusedVessel} from './refused-vessel.ts'
 import {checkAndCompute} from './run-stages.ts'
 import {type SistersReport, sistersReport} from './sisters-report.ts'
 import {sistersView} from './sisters-view.ts'
@@ -29,15 +29,8 @@ export async function runSisters(
   completeInterruptedSwaps(options.out, nodeDisk)
   options.progress('reading and checking')
   const {files, content, values} = await checkAndCompute(options.content, options.asOf)
-  const unknown = content ? options.vessels.find((id) => !content.vessels.has(id)) : undefined
-  if (content && unknown !== undefined) {
-    const known = [...content.vessels.keys()]
-    return {
-      exitStatus: 2,
-      out: '',
-      err: `Unexpected vessel \`${unknown}\`, expected \`${nearestWord(unknown, known) ?? ''}\` or another of ${known.join(', ')}\n`,
-    }
-  }
+  const refused = refusedVessel(options.vessels, content)
+  if (refused) return refused
   if (!content || !values)
     return {
       exitStatus: 1,

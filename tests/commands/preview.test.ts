@@ -274,5 +274,5 @@ test('a vessel that is not there is refused with the nearest one', () =>
   withChangedContent(async (content) => {
     const {exitStatus, err} = await preview(content, {vessels: ['vessel-z']})
     expect(exitStatus).toBe(2)
-    expect(err).toBe('Unexpected vessel `vessel-z`, expected `vessel-s` or another of vessel-s\n')
+    expect(err).toBe('Unexpected vessel `vessel-z`, expected `vessel-s`\n')
   }, smallContent))

@@ -167,7 +167,7 @@ describe('sister pumps on two ships', () => {
       const wrong = await runSisters(optionsOf(content, {vessels: ['vessel-u']}), async () => templates)
       expect(wrong).toMatchObject({
         exitStatus: 2,
-        err: 'Unexpected vessel `vessel-u`, expected `vessel-s` or another of vessel-s, vessel-t\n',
+        err: 'Unexpected vessel `vessel-u`, expected `vessel-s` or `vessel-t`\n',
       })
     }))
 })
