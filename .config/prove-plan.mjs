@@ -20,7 +20,7 @@ export const firstRates = {
   'print-firefox-on': 1.2,
   'print-firefox-off': 1.2,
   'same-bytes': 45,
-  'killed-builds': 9,
+  'killed-builds': 6,
   'stopped-issues': 30,
   'unnoticed-changes': 90,
   'recomputed-numbers': 5,
