@@ -188,17 +188,19 @@ function boundStanding(
             part.figure,
             part.caption,
             desk,
+            procedure,
           ),
         },
       ]
     case 'isolate':
-    case 'restore': {
-      const role = found(
-        desk.position.isolation.find((one) => one.role === part.role),
-        `isolation ${part.role}`,
-      )
-      return [{kind: part.kind, role: wordsEn.roles[part.role], points: isolationLines(role)}]
-    }
+    case 'restore':
+      return [
+        {
+          kind: part.kind,
+          role: wordsEn.roles[part.role],
+          points: isolationLines(desk.position, new Set([part.role])),
+        },
+      ]
     case 'identify': {
       const fact = found(
         desk.content.office.facts.find((one) => one.id === part.fact.id),

@@ -2,8 +2,10 @@ import {type SealSide, sealOrientationFigure} from '../figures/seal-orientation-
 import {tankPlan} from '../figures/tank-plan.ts'
 import {tighteningOrderFigure} from '../figures/tightening-order-figure.ts'
 import type {BoundFigure} from '../handbook-model/pages.ts'
+import type {Procedure} from '../handbook-model/procedure.ts'
 import {valueIn} from '../quantities/print-quantity.ts'
 import {found, type PumpDesk, printedValue, pumpValue} from './desk.ts'
+import {isolationFigure} from './isolation-figure.ts'
 import {planTanks} from './plan-tanks.ts'
 
 /**
@@ -11,13 +13,24 @@ import {planTanks} from './plan-tanks.ts'
  *
  * @param id
  *   Element id, of the procedure that shows it, so that pages can be merged.
+ * @param procedure
+ *   What it isolates and restores moves in a diagram of lines; the rest stays.
  * @throws {Error}
  *   When the name is none that the check lets pass, or its joint is missing.
  */
-export function boundFigure(id: string, name: string, caption: string, desk: PumpDesk): BoundFigure {
+export function boundFigure(
+  id: string,
+  name: string,
+  caption: string,
+  desk: PumpDesk,
+  procedure: Procedure,
+): BoundFigure {
   if (name === 'tank-plan') return {id, caption, ...markedPlan(id, desk)}
   const [kind, of = ''] = name.split(':')
-  return {id, caption, ...(kind === 'seal-orientation' ? sealOrientation(of, desk) : order(of, desk))}
+  if (kind === 'seal-orientation') return {id, caption, wide: true, ...sealOrientation(of, desk)}
+  if (kind === 'isolation-lines' && (of === 'isolated' || of === 'restored'))
+    return {id, caption, wide: true, ...isolationFigure(of, procedure, desk)}
+  return {id, caption, ...order(of, desk)}
 }
 
 type Drawn = Pick<BoundFigure, 'svg' | 'alternative' | 'data'>

@@ -12,19 +12,27 @@ export function escaped(text: string): string {
     .replaceAll('"', '&quot;')
 }
 
-const thin = new Set("iljtfrI.,:;'!|()[]/ -")
-const wide = new Set('mwMW%@')
+/** Widths of the letters of a common sans-serif face, in shares of its size; what is not named is as wide as `n`. */
+const widths = new Map(
+  (
+    [
+      [0.28, " !,.:;/|[]fijltI'"],
+      [0.34, '()-r`"'],
+      [0.5, 'cksvxyzJ'],
+      [0.67, 'ABEKPSVXY&'],
+      [0.73, 'CDHNRUwFLTZ+<>='],
+      [0.78, 'GOQ'],
+      [0.84, 'mM'],
+      [1, 'W%@'],
+    ] as const
+  ).flatMap(([width, letters]) => [...letters].map((letter) => [letter, width] as const)),
+)
+const usual = 0.56
 
-/** Width of a line of text in a sans-serif letter of this size; a little more than drawn, never less. */
+/** Width of a line of text in a sans-serif letter of this size. */
 export function textWidth(text: string, size: number, bold = false): number {
-  const letters = [...text].reduce((sum, letter) => sum + widthOf(letter), 0)
-  return letters * size * (bold ? 1.07 : 1)
-}
-
-function widthOf(letter: string): number {
-  if (thin.has(letter)) return 0.36
-  if (wide.has(letter)) return 0.95
-  return letter === letter.toUpperCase() && letter !== letter.toLowerCase() ? 0.76 : 0.58
+  const letters = [...text].reduce((sum, letter) => sum + (widths.get(letter) ?? usual), 0)
+  return letters * size * (bold ? 1.08 : 1)
 }
 
 /** Breaks a text between words into lines that are no wider than the room; a word that is wider stands alone. */

@@ -30,11 +30,11 @@ export function letterSize(name: string): number {
 
 /** Every text with the room that it takes up. */
 export function textsOf(svg: string): readonly (Box & {readonly text: string; readonly size: number})[] {
-  return [...svg.matchAll(/<text class="([^"]+)" x="([\d.]+)" y="([\d.]+)"[^>]*>([^<]*)<\/text>/gu)].map(
+  return [...svg.matchAll(/<text(?: class="([^"]+)")? x="([\d.]+)" y="([\d.]+)"[^>]*>([^<]*)<\/text>/gu)].map(
     ([, classes = '', x, y, written = '']) => {
       const names = classes.split(' ')
       const sizes = names.map(letterSize).filter((one) => !Number.isNaN(one))
-      const size = sizes.at(-1) ?? Number.NaN
+      const size = sizes.at(-1) ?? letterSize('figure-wide text')
       const text = written
         .replaceAll('&amp;', '&')
         .replaceAll('&lt;', '<')

@@ -109,6 +109,7 @@ export const limit = (id: string): LimitLine => ({
 export const points = (name: string): readonly IsolationLine[] => {
   const point: IsolationLine = {
     id: `${name}-point`,
+    number: text(`${name}-number`),
     role: text(`${name}-role`),
     tag: text(`${name}-tag`),
     medium: text(`${name}-medium`),
@@ -121,7 +122,17 @@ export const points = (name: string): readonly IsolationLine[] => {
     restoredWith: text(`${name}-restored`),
     noneBecause: '',
   }
-  const blank = {tag: '', medium: '', kind: '', normal: '', isolated: '', where: '', lock: '', proof: ''}
+  const blank = {
+    number: '',
+    tag: '',
+    medium: '',
+    kind: '',
+    normal: '',
+    isolated: '',
+    where: '',
+    lock: '',
+    proof: '',
+  }
   return [
     point,
     {

@@ -86,8 +86,15 @@ function readPart(part: StepPart, desk: PartDesk): void {
 }
 
 /** Names of figures, with what an author puts behind the colon. */
-const figures = ['tank-plan', 'seal-orientation:<seal>', 'tightening-order:<joint>']
-const figureNames = /^(?:tank-plan|seal-orientation:.+|tightening-order:.+)$/u
+const figures = [
+  'tank-plan',
+  'isolation-lines:isolated',
+  'isolation-lines:restored',
+  'seal-orientation:<seal>',
+  'tightening-order:<joint>',
+]
+const figureNames =
+  /^(?:tank-plan|isolation-lines:(?:isolated|restored)|seal-orientation:.+|tightening-order:.+)$/u
 
 function toProcedure(
   reference: Reference,
