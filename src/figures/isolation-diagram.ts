@@ -70,7 +70,7 @@ export function isolationDiagram(input: {
       '</svg>',
     ].join(''),
     alternative,
-    data: `${input.phase}: ${input.roles.flatMap(roleData).join('; ')}`,
+    data: `${input.phase}: ${input.roles.flatMap(roleData).join('; ')}.`,
   }
 }
 

@@ -47,9 +47,7 @@ export function sealOrientationFigure(input: {
   const bottom = band + each * count
   const height = bottom + band
   const ways = input.lips.map((lip) => (lip.faces === below ? 'down' : 'up') as Way)
-  const told = input.lips.map(
-    (lip, index) => `${index + 1} ${lip.title}: open edge ${ways[index]}, looks at the ${lip.faces}`,
-  )
+  const told = input.lips.map((lip, index) => `${index + 1} ${lip.title}: ${looksAt(lip)}`)
   const alternative = `Half section of the ${input.title} as it stands in the pump: ${above} side above, ${below} side below. From the wet end up: ${told.join('; ')}.`
   const drawn = input.lips.map((lip, index) => {
     const top = bottom - each * (index + 1)
@@ -61,15 +59,21 @@ export function sealOrientationFigure(input: {
       surroundings(bottom, height),
       sideName(`${above} side`, band - 34),
       sideName(`${below} side`, height - 28),
+      `<text class="figure-word" x="${words}" y="${band - 34}">as it stands in the pump</text>`,
       ...drawn,
       '</svg>',
     ].join(''),
     alternative,
-    data: `${below} below, ${above} above; ${told.join('; ')}`,
+    data: `In the pump ${below} below, ${above} above; ${told.join('; ')}.`,
   }
 }
 
 type Way = 'up' | 'down'
+
+/** By what it looks at and not by up and down: on a bench a seal lies the other way round. */
+function looksAt({faces}: OrientedLip): string {
+  return `open edge looks at the ${faces}`
+}
 
 function sideName(name: string, y: number): string {
   return `<text class="figure-word figure-strong" x="${shaft + 40}" y="${rounded(y)}">${name.toUpperCase()}</text>`
@@ -119,7 +123,7 @@ function labelOf(lip: OrientedLip, number: number, top: number, each: number, wa
   const neck = tip - sign * 52
   const point = `M${arrow - 13} ${rounded(tail)}V${rounded(neck)}H${arrow - 40}L${arrow} ${rounded(tip)}L${arrow + 40} ${rounded(neck)}H${arrow + 13}V${rounded(tail)}z`
   const title = textLines(`${number} ${lip.title}`, letter, width - words - 10, true)
-  const looks = textLines(`open edge ${way}, looks at the ${lip.faces}`, letter, width - words - 10)
+  const looks = textLines(looksAt(lip), letter, width - words - 10)
   const first = middle - ((title.length + looks.length - 1) * line) / 2 + 12
   const texts = [...title, ...looks].map(
     (text, index) =>

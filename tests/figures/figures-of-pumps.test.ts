@@ -67,6 +67,17 @@ describe('the seals of a pump', () => {
     ])
   })
 
+  test('stand between their own two spaces, the single lip looking down at the cofferdam', () => {
+    const told = ['cargo-seal', 'cargo-seal-single', 'single-lip'].map(
+      (seal) => figureOf(`seal-orientation:${seal}`, 'cargo-seal', deskOf('vessel-a', '4s')).data,
+    )
+    expect(told).toEqual([
+      'In the pump cargo below, cofferdam above; 1 lip at the wet end: open edge looks at the cargo; 2 second lip: open edge looks at the cofferdam.',
+      'In the pump cargo below, cofferdam above; 1 lip at the wet end: open edge looks at the cargo.',
+      'In the pump cofferdam below, oil above; 1 lip above the cofferdam: open edge looks at the cofferdam.',
+    ])
+  })
+
   test('are technical text: a lip that is turned in the data moves the text of the page', () => {
     const desk = deskOf('vessel-a', '4s')
     const turned = {
@@ -84,8 +95,8 @@ describe('the seals of a pump', () => {
     const [before, after] = [desk, turned].map((one) =>
       technicalText(pageOf('cargo-seal', one), one.vessel.name.en),
     )
-    expect(before).toContain('2 second lip: open edge up, looks at the cofferdam')
-    expect(after).toContain('2 second lip: open edge down, looks at the cargo')
+    expect(before).toContain('2 second lip: open edge looks at the cofferdam')
+    expect(after).toContain('2 second lip: open edge looks at the cargo')
     const [drawn, drawnTurned] = [desk, turned].map(
       (one) => figureOf('seal-orientation:cargo-seal', 'cargo-seal', one).svg,
     )

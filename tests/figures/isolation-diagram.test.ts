@@ -67,7 +67,7 @@ test('tells number, tag, kind and state, what stays, and why there is none', () 
   expect(usual.alternative).toBe(
     'Isolation lines of pump 4S, isolated. hydraulic pressure: 1 HP 4S (valve, closed, locked); cofferdam vent line: 2 VB 4S (blind, stays: no blind); heating: none on this pump, No coils & no heater.',
   )
-  expect(usual.data).toBe('isolated: 1 HP 4S valve closed; 2 VB 4S no blind (stays: no blind); heating none')
+  expect(usual.data).toBe('isolated: 1 HP 4S valve closed; 2 VB 4S no blind (stays: no blind); heating none.')
   expect(usual.svg).toContain(`aria-label="${usual.alternative.replace('&', '&amp;')}"`)
   expect(told(usual.svg)).toBe(
     'pump 4S · isolated | hydraulic pressure | 1 | HP 4S | closed, locked | heating | none on this pump | cofferdam vent line | 2 | VB 4S | stays: no blind | valve closed | no blind | lock',
@@ -131,6 +131,7 @@ test.each<[PointKind, PointState, string, RegExp]>([
   const {svg} = drawn([{...pressure, points: [{...valve, kind, state}]}])
   expect(told(svg)).toContain(`| ${meaning} |`)
   expect(svg).toMatch(symbol)
+  expect(svg.includes('d="M57 124h14')).toBe(meaning === 'blind in')
 })
 
 test('a line on the right is drawn in a mirror, its relief valve too', () => {
@@ -150,6 +151,19 @@ test('valves of one pipe stand one behind the other; other points and a fuse hav
   expect(beside.match(/M620 \d+H/gu)).toHaveLength(2)
   expect(fuse).toContain('stroke-dasharray="16 9" d="M620 260H10"')
   expect(fuse).toContain('M620 164H10')
+})
+
+test('a lock hangs above its symbol, on the left and in the mirror', () => {
+  const locked = {...vent, points: [{...valve, number: 2}]}
+  const {svg} = drawn([pressure, locked])
+  const locks = [...svg.matchAll(/d="M([\d.]+) ([\d.]+)v-7a9/gu)].map(([, x, y]) => [
+    Number(x) + 9,
+    Number(y) + 2,
+  ])
+  expect(locks.slice(0, 2)).toEqual([
+    [64, 164 - 48],
+    [1500 - 64, 164 - 48],
+  ])
 })
 
 test('a lock, a seal and a tag are told apart from a point that nothing holds', () => {

@@ -40,10 +40,10 @@ function opensDown(d: string): boolean {
 describe('the orientation of a seal with two lips', () => {
   test('tells the lips from the wet end up, each with its direction', () => {
     expect(double.data).toBe(
-      'cargo below, cofferdam above; 1 lip at the wet end: open edge down, looks at the cargo; 2 second lip: open edge up, looks at the cofferdam',
+      'In the pump cargo below, cofferdam above; 1 lip at the wet end: open edge looks at the cargo; 2 second lip: open edge looks at the cofferdam.',
     )
     expect(double.alternative).toBe(
-      'Half section of the cargo seal as it stands in the pump: cofferdam side above, cargo side below. From the wet end up: 1 lip at the wet end: open edge down, looks at the cargo; 2 second lip: open edge up, looks at the cofferdam.',
+      'Half section of the cargo seal as it stands in the pump: cofferdam side above, cargo side below. From the wet end up: 1 lip at the wet end: open edge looks at the cargo; 2 second lip: open edge looks at the cofferdam.',
     )
     expect(double.svg).toContain(`aria-label="${double.alternative}"`)
   })
@@ -66,7 +66,7 @@ describe('the orientation of a seal with two lips', () => {
     const turned = sealOrientationFigure({...facts, lips: [{...lips[0], faces: 'cofferdam'}, lips[1]]})
     const [lip = '', arrow = ''] = solids(turned.svg)
     expect([opensDown(lip), pointsDown(arrow)]).toEqual([false, false])
-    expect(turned.data).toContain('1 lip at the wet end: open edge up, looks at the cofferdam')
+    expect(turned.data).toContain('1 lip at the wet end: open edge looks at the cofferdam')
     expect(turned.alternative).not.toBe(double.alternative)
   })
 })
@@ -85,7 +85,11 @@ test('between cofferdam and oil the cofferdam is below', () => {
     depth: 12,
     lips: [{title: 'upper lip', faces: 'cofferdam'}],
   })
-  expect(upper.data).toBe('cofferdam below, oil above; 1 upper lip: open edge down, looks at the cofferdam')
+  expect(upper.data).toBe(
+    'In the pump cofferdam below, oil above; 1 upper lip: open edge looks at the cofferdam.',
+  )
+  const [lip = '', arrow = ''] = solids(upper.svg)
+  expect([opensDown(lip), pointsDown(arrow)]).toEqual([true, true])
 })
 
 test('a seal of unknown depth is drawn all the same', () => {
