@@ -193,14 +193,10 @@ function boundStanding(
         },
       ]
     case 'isolate':
-    case 'restore':
-      return [
-        {
-          kind: part.kind,
-          role: wordsEn.roles[part.role],
-          points: isolationLines(desk.position, new Set([part.role])),
-        },
-      ]
+    case 'restore': {
+      const points = isolationLines(desk.position, new Set([part.role]))
+      return [{kind: part.kind, role: wordsEn.roles[part.role], points}]
+    }
     case 'identify': {
       const fact = found(
         desk.content.office.facts.find((one) => one.id === part.fact.id),

@@ -46,7 +46,7 @@ export function sealOrientationFigure(input: {
   const each = Math.max(150, ((input.depth ?? 12 * count) * perMillimetre) / count)
   const bottom = band + each * count
   const height = bottom + band
-  const ways = input.lips.map((lip) => (lip.faces === below ? 'down' : 'up') as Way)
+  const ways = input.lips.map(({faces}): Way => (faces === below ? 'down' : 'up'))
   const told = input.lips.map((lip, index) => `${index + 1} ${lip.title}: ${looksAt(lip)}`)
   const alternative = `Half section of the ${input.title} as it stands in the pump: ${above} side above, ${below} side below. From the wet end up: ${told.join('; ')}.`
   const drawn = input.lips.map((lip, index) => {
