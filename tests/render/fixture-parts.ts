@@ -201,6 +201,17 @@ export const everyPart: readonly BoundPart[] = [
       data: text('figure-data'),
     },
   },
+  {
+    kind: 'figure',
+    figure: {
+      id: 'lines',
+      svg: '<svg class="figure figure-wide" viewBox="0 0 9 9" role="img" aria-label="lines"></svg>',
+      alternative: 'lines',
+      caption: text('wide-caption'),
+      wide: true,
+      data: text('wide-data'),
+    },
+  },
   {kind: 'isolate', role: 'pressure', points: points('isolate')},
   {kind: 'restore', role: 'pressure', points: points('restore')},
   {kind: 'identify', fact: text('fact'), choices: [text('fact-a'), text('fact-b')]},
