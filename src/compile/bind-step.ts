@@ -188,16 +188,14 @@ function boundStanding(
             part.figure,
             part.caption,
             desk,
+            procedure,
           ),
         },
       ]
     case 'isolate':
     case 'restore': {
-      const role = found(
-        desk.position.isolation.find((one) => one.role === part.role),
-        `isolation ${part.role}`,
-      )
-      return [{kind: part.kind, role: wordsEn.roles[part.role], points: isolationLines(role)}]
+      const points = isolationLines(desk.position, new Set([part.role]))
+      return [{kind: part.kind, role: wordsEn.roles[part.role], points}]
     }
     case 'identify': {
       const fact = found(

@@ -2,6 +2,7 @@ import {serves} from '../conditions/serves.ts'
 import type {Job} from '../handbook-model/office-content.ts'
 import type {JobPage, PartLine, ToolLine} from '../handbook-model/pages.ts'
 import type {Procedure} from '../handbook-model/procedure.ts'
+import type {IsolationRoleName} from '../handbook-model/vessel-content.ts'
 import {boundCautions, cautionNumbers} from './caution-numbers.ts'
 import {found, type PumpDesk, positionHead} from './desk.ts'
 import {intervalText, markOfOrigin} from './interval-text.ts'
@@ -39,12 +40,12 @@ export function jobPage(job: Job, desk: PumpDesk): JobPage {
     parts: jobParts(procedures, desk),
     asFound: job.asFound.map((one) => one.en),
     asLeft: job.asLeft.map((one) => one.en),
-    isolation: desk.position.isolation.filter((one) => roles.has(one.role)).flatMap(isolationLines),
+    isolation: isolationLines(desk.position, roles),
     cautions: cautionsOf(procedures, desk),
   }
 }
 
-function rolesOf(procedure: Procedure, desk: PumpDesk): readonly string[] {
+function rolesOf(procedure: Procedure, desk: PumpDesk): readonly IsolationRoleName[] {
   const steps = standingSections(procedure, desk).flatMap(({items}) =>
     items.flatMap((item) => (item.kind === 'step' ? [item.step] : [])),
   )

@@ -50,7 +50,7 @@ export function positionPage(desk: PumpDesk): PositionPage {
     components: position.components.map((component) => ({label: component.kind, text: component.serial})),
     ratings: ratings.map((value) => valueLine(value, desk)),
     limits: design.limits.map((limit) => limitLine(limit, desk)),
-    isolation: position.isolation.flatMap(isolationLines),
+    isolation: isolationLines(position),
     jobs: jobsOf([desk]).map((job) => ({
       link: {text: job.title.en, path: jobPath(position.id, job.id)},
       purpose: job.purpose.en,

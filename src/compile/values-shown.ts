@@ -79,10 +79,15 @@ function valuesOfPart(part: StepPart, desk: PumpDesk): readonly string[] {
     case 'cargo-table':
       return [...desk.vessel.cargoes.map(({id}) => `purge.least-${id}`), 'cofferdam.upper-bound']
     case 'figure':
-      return part.figure.startsWith('tightening-order:')
-        ? [`${part.figure.slice('tightening-order:'.length)}.order`]
-        : []
+      return valueBehindFigure(part.figure)
     default:
       return []
   }
+}
+
+/** What a figure is drawn from, where that is a value of its own. */
+function valueBehindFigure(figure: string): readonly string[] {
+  const [name, id = ''] = figure.split(':')
+  if (name === 'tightening-order') return [`${id}.order`]
+  return name === 'seal-orientation' ? [`${id}.lips`] : []
 }

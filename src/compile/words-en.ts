@@ -31,6 +31,7 @@ export const wordsEn = {
     plug: 'plug',
     'transport-bolt': 'transport bolt',
   } satisfies Record<IsolationPoint['kind'], string>,
+  phases: {isolated: 'isolated', restored: 'restored'},
   activities: {
     inspection: 'inspection',
     test: 'test',

@@ -1,3 +1,5 @@
+import {escaped, rounded} from './svg-text.ts'
+
 /** A tank on the plan, in hundredths of the ship's length and breadth; bow to the left, port below. */
 export interface PlanShape {
   readonly id: string
@@ -68,7 +70,7 @@ function outlinesOf(tanks: readonly PlanShape[]): string {
   if (tanks.length === 0) return ''
   const boxes = tanks.map((tank) => {
     const {x, y, w, h} = placeOf(tank)
-    return `M${round(x)} ${round(y)}h${round(w)}v${round(h)}h${round(-w)}z`
+    return `M${rounded(x)} ${rounded(y)}h${rounded(w)}v${rounded(h)}h${rounded(-w)}z`
   })
   return `<path class="plan-tank" d="${boxes.join('')}"/>`
 }
@@ -87,25 +89,21 @@ function placeOf(tank: PlanShape): {
   }
 }
 
-function round(value: number): string {
-  return String(Math.round(value * 10) / 10)
-}
-
 function cellOf(tank: PlanShape, marked: boolean, name: string, small: boolean): string {
   const {x, y, w, h} = placeOf(tank)
   const fill = marked ? ` style="fill:url(#${name}-hatch)"` : ''
-  const box = `<rect class="plan-tank${marked ? ' plan-marked' : ''}" x="${round(x)}" y="${round(y)}" width="${round(w)}" height="${round(h)}"${fill}/>`
+  const box = `<rect class="plan-tank${marked ? ' plan-marked' : ''}" x="${rounded(x)}" y="${rounded(y)}" width="${rounded(w)}" height="${rounded(h)}"${fill}/>`
   const words = tank.tag.split(' ')
   const lines = words
     .map(
       (word, index) =>
-        `<tspan x="${round(x + w / 2)}" dy="${index === 0 ? round((1 - words.length) * 11) : '24'}"${small ? '' : pressed(word, w)}>${escaped(word)}</tspan>`,
+        `<tspan x="${rounded(x + w / 2)}" dy="${index === 0 ? rounded((1 - words.length) * 11) : '24'}"${small ? '' : pressed(word, w)}>${escaped(word)}</tspan>`,
     )
     .join('')
   const label =
     small && !marked
       ? ''
-      : `<text class="plan-tag${marked ? ' plan-tag-marked' : ''}" x="${round(x + w / 2)}" y="${round(y + h / 2)}">${lines}</text>`
+      : `<text class="plan-tag${marked ? ' plan-tag-marked' : ''}" x="${rounded(x + w / 2)}" y="${rounded(y + h / 2)}">${lines}</text>`
   const cell = `${box}${label}`
   return tank.address === undefined || small
     ? cell
@@ -119,14 +117,5 @@ const margin = 4
 /** Presses a word together that is wider than its tank, so that it stays inside. */
 function pressed(word: string, w: number): string {
   const room = w - 2 * margin
-  return word.length * letter > room ? ` textLength="${round(room)}" lengthAdjust="spacingAndGlyphs"` : ''
-}
-
-/** A figure is printed as it is, so that what an author wrote is escaped here. */
-function escaped(text: string): string {
-  return text
-    .replaceAll('&', '&amp;')
-    .replaceAll('<', '&lt;')
-    .replaceAll('>', '&gt;')
-    .replaceAll('"', '&quot;')
+  return word.length * letter > room ? ` textLength="${rounded(room)}" lengthAdjust="spacingAndGlyphs"` : ''
 }

@@ -180,6 +180,8 @@ export interface Seal {
   readonly part: Reference
   readonly runningDiameter: Datum<'length'>
   readonly seatDepth: Datum<'length'>
+  /** The two spaces that it parts, the lower one first. */
+  readonly between: 'cargo-cofferdam' | 'cofferdam-oil'
   /** From the wet end up: each lip and the side that its open edge faces. */
   readonly lips: readonly SealLip[]
   readonly place: Place

@@ -221,6 +221,8 @@ export interface LimitLine {
 
 export interface IsolationLine {
   readonly id: string
+  /** Its place in the whole list of the pump; blank where there is no point. */
+  readonly number: string
   /** Trade word of the role: "hydraulic pressure". */
   readonly role: string
   readonly tag: string
@@ -428,6 +430,8 @@ export interface BoundFigure {
   readonly svg: string
   readonly alternative: string
   readonly caption: string
+  /** Too wide for a narrow screen: it keeps its size and is pushed sideways. */
+  readonly wide?: true
   /** The data behind it, for the technical text. */
   readonly data: string
 }

@@ -48,6 +48,7 @@ export function isolationLines(
     line.noneBecause === ''
       ? [
           line.role,
+          line.number,
           line.tag,
           line.medium,
           line.where,

@@ -154,6 +154,7 @@ describe('isolation', () => {
             proof: 'gauge TP1',
             restoredWith: 'opened slowly',
             noneBecause: '',
+            number: '1',
           },
         ],
       },

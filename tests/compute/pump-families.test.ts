@@ -56,6 +56,7 @@ const whole: Changes = {
         part: to('ring'),
         runningDiameter: millimetre(100),
         seatDepth: millimetre(24),
+        between: 'cargo-cofferdam',
         lips: [
           {id: 'wet', title: english('wet lip'), faces: 'cargo', place},
           {id: 'dry', title: english('dry lip'), faces: 'cofferdam', place},

@@ -30,6 +30,7 @@ const design = {
       part: to('ring'),
       runningDiameter: datum(millimetres(100), '100', 'mm'),
       seatDepth: datum(millimetres(10), '10', 'mm'),
+      between: 'cargo-cofferdam' as const,
       lips: [],
       place,
     },

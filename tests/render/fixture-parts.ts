@@ -109,6 +109,7 @@ export const limit = (id: string): LimitLine => ({
 export const points = (name: string): readonly IsolationLine[] => {
   const point: IsolationLine = {
     id: `${name}-point`,
+    number: text(`${name}-number`),
     role: text(`${name}-role`),
     tag: text(`${name}-tag`),
     medium: text(`${name}-medium`),
@@ -121,7 +122,17 @@ export const points = (name: string): readonly IsolationLine[] => {
     restoredWith: text(`${name}-restored`),
     noneBecause: '',
   }
-  const blank = {tag: '', medium: '', kind: '', normal: '', isolated: '', where: '', lock: '', proof: ''}
+  const blank = {
+    number: '',
+    tag: '',
+    medium: '',
+    kind: '',
+    normal: '',
+    isolated: '',
+    where: '',
+    lock: '',
+    proof: '',
+  }
   return [
     point,
     {
@@ -188,6 +199,17 @@ export const everyPart: readonly BoundPart[] = [
       alternative: 'order',
       caption: text('caption'),
       data: text('figure-data'),
+    },
+  },
+  {
+    kind: 'figure',
+    figure: {
+      id: 'lines',
+      svg: '<svg class="figure figure-wide" viewBox="0 0 9 9" role="img" aria-label="lines"></svg>',
+      alternative: 'lines',
+      caption: text('wide-caption'),
+      wide: true,
+      data: text('wide-data'),
     },
   },
   {kind: 'isolate', role: 'pressure', points: points('isolate')},

@@ -183,3 +183,15 @@ test('a card without tools does not send its reader to other pages first', () =>
   expect(html).toContain('<h2>Tools</h2>')
   expect(cardHtml).not.toContain('<h2>Tools</h2>')
 })
+
+test('a wide figure stands in a named region that a key reaches, a small one does not', () => {
+  const inRegion = withClass(document, 'figure').map(({parentNode}) =>
+    parentNode && 'attrs' in parentNode && classesOf(parentNode).includes('scroller')
+      ? Object.fromEntries(parentNode.attrs.map(({name, value}) => [name, value]))
+      : undefined,
+  )
+  expect(inRegion).toEqual([
+    undefined,
+    {class: 'scroller', tabindex: '0', role: 'group', 'aria-label': text('wide-caption')},
+  ])
+})

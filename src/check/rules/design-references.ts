@@ -63,9 +63,11 @@ function inPart(part: StepPart, above: readonly WrittenCondition[]): readonly Na
     case 'derived':
       return part.limits.map((reference) => ({kind: 'limit', reference, under}))
     case 'figure': {
-      const [name, joint = ''] = part.figure.split(':')
-      const reference = {id: joint, place: part.place}
-      return name === 'tightening-order' ? [{kind: 'joint', reference, under}] : []
+      const [name, id = ''] = part.figure.split(':')
+      const {place} = part
+      if (name === 'tightening-order') return [{kind: 'joint', reference: {id, place}, under}]
+      const lips = {id: `${id}.lips`, place}
+      return name === 'seal-orientation' ? [{kind: 'value', reference: lips, under}] : []
     }
     default:
       return []

@@ -81,18 +81,20 @@ function readPart(part: StepPart, desk: PartDesk): void {
   else if (part.kind === 'derived')
     for (const from of part.from)
       refersTo(from, readingIds(desk.procedure), 'reading of this procedure', desk.files)
-  else if (
-    part.kind === 'figure' &&
-    part.figure !== 'tank-plan' &&
-    !part.figure.startsWith('tightening-order:')
-  )
-    refersTo(
-      {id: part.figure, place: part.place},
-      new Set(['tank-plan', 'tightening-order:<joint>']),
-      'figure',
-      desk.files,
-    )
+  else if (part.kind === 'figure' && !figureNames.test(part.figure))
+    refersTo({id: part.figure, place: part.place}, new Set(figures), 'figure', desk.files)
 }
+
+/** Names of figures, with what an author puts behind the colon. */
+const figures = [
+  'tank-plan',
+  'isolation-lines:isolated',
+  'isolation-lines:restored',
+  'seal-orientation:<seal>',
+  'tightening-order:<joint>',
+]
+const figureNames =
+  /^(?:tank-plan|isolation-lines:(?:isolated|restored)|seal-orientation:.+|tightening-order:.+)$/u
 
 function toProcedure(
   reference: Reference,

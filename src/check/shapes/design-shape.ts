@@ -3,7 +3,17 @@ import type {Design, Joint, NamedValue} from '../../handbook-model/design-conten
 import type {QuantityKind} from '../../quantities/quantity.ts'
 import {units} from '../../quantities/units.ts'
 import {factValues} from './dynamic-maps.ts'
-import {fields, identifier, list, localised, oneOf, quantity, reference, wholeNumber} from './placed-shape.ts'
+import {
+  fields,
+  identifier,
+  list,
+  localised,
+  oneOf,
+  quantity,
+  reference,
+  refuse,
+  wholeNumber,
+} from './placed-shape.ts'
 
 const anyKind: readonly QuantityKind[] = [...new Set(units.map((unit) => unit.kind))]
 
@@ -105,7 +115,22 @@ const seal = fields({
   part: reference,
   'running-diameter': quantity('length'),
   'seat-depth': quantity('length'),
+  between: oneOf(['cargo-cofferdam', 'cofferdam-oil']),
   lips: list(fields({id: identifier, title: localised, faces: oneOf(['cargo', 'cofferdam', 'oil'])})),
+}).transform((one, context) => {
+  const sides: readonly string[] = one.between.split('-')
+  const stray = one.lips.find(({faces}) => !sides.includes(faces))
+  return stray
+    ? refuse(
+        context,
+        `Unexpected lip \`${stray.id}\` that faces \`${stray.faces}\` in a seal between ${sides.join(' and ')}, expected ${sides.map((side) => `\`${side}\``).join(' or ')}`,
+        {
+          ruleId: 'no-wrong-shape',
+          place: stray.place,
+          note: 'Turn the lip, or state which spaces the seal parts',
+        },
+      )
+    : one
 })
 
 const oRing = fields({

@@ -190,6 +190,12 @@ describe('a reference that leads nowhere is refused with the nearest id', () => 
       '::figure',
       'Unexpected `hub-bolt`, expected the id of a joint such as `hub-bolts`',
     ],
+    [
+      'the seal of a figure',
+      inStep('Look.', '::figure{name="seal-orientation:mass" caption=Lips}'),
+      '::figure',
+      'Unexpected `mass.lips`, expected the id of a value such as `mass.head`',
+    ],
   ])('%s', (_what, text, at, message) => {
     expect(told(text)).toEqual([`${placeIn(text, at)} ${message} no-undefined-reference`])
   })

@@ -161,7 +161,7 @@ const heldText = designText
   .replace('action: Fit it again.', 'action: Fit it again., held: setting-length')
   .replace(
     'masses:',
-    'seals:\n  - {id: seal, title: seal, part: lip-set, running-diameter: 90 mm, seat-depth: 20 mm, lips: [{id: lip, title: lip, faces: cargo}]}\nmasses:',
+    'seals:\n  - {id: seal, title: seal, part: lip-set, running-diameter: 90 mm, seat-depth: 20 mm, between: cargo-cofferdam, lips: [{id: lip, title: lip, faces: cargo}]}\nmasses:',
   )
 const held = shaped('designs/design-a.yaml', heldText, designShape)
 

@@ -115,6 +115,13 @@ describe('a file is refused with', () => {
       `44:44 Unexpected \`above\`, expected one of \`not-above\`, \`not-below\` ${one} not-above, not-below`,
     ],
     [
+      'a lip that looks into a space that its seal does not touch',
+      design,
+      'masses:',
+      'seals:\n  - {id: seal, title: seal, part: ring, running-diameter: 90 mm, seat-depth: 20 mm, between: cargo-cofferdam, lips: [{id: lip, title: lip, faces: oil}]}\nmasses:',
+      '41:118 Unexpected lip `lip` that faces `oil` in a seal between cargo and cofferdam, expected `cargo` or `cofferdam` no-wrong-shape | Turn the lip, or state which spaces the seal parts',
+    ],
+    [
       'a house pressure of another kind',
       'office.yaml',
       'tightness-test-pressure: 3 bar(g)',

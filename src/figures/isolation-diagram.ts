@@ -1,0 +1,259 @@
+import {type DiagramLegend, diagramLegend, meaningOf} from './isolation-legend.ts'
+import {hangingTag, type PointKind, type PointState, padlock, pointSymbol} from './isolation-symbols.ts'
+import {escaped, rounded, textLines, textWidth} from './svg-text.ts'
+import type {Figure} from './tightening-order-figure.ts'
+
+/** A point of the isolation list of one pump, as it stands now. */
+export interface DiagramPoint {
+  readonly number: number
+  readonly tag: string
+  readonly kind: PointKind
+  /** The kind in words. */
+  readonly kindWords: string
+  readonly state: PointState
+  /** The state as the list says it. */
+  readonly words: string
+  /** Left alone by this procedure: it stands as in normal use. */
+  readonly stays: boolean
+  readonly secured?: 'locked' | 'sealed' | 'tagged'
+}
+
+/** The points of one role, or the written reason why there is none. */
+export interface DiagramRole {
+  readonly title: string
+  readonly space: DiagramSpace
+  /** Its valves and blinds stand one behind the other in one pipe, the first one at the pump. */
+  readonly onePipe: boolean
+  readonly points: readonly DiagramPoint[]
+  readonly noneBecause: string
+}
+
+/** What a line leads to. */
+export type DiagramSpace = 'oil side' | 'cofferdam' | 'cargo side' | 'tank'
+
+const width = 1500
+const letter = 36
+const step = 40
+const top = 64
+const bar = 70
+/** Edge of the middle on each side, where the lines end. */
+const edge = 620
+const left: readonly DiagramSpace[] = ['oil side', 'tank']
+const right: readonly DiagramSpace[] = ['cargo side', 'cofferdam']
+
+/**
+ * Isolation list of one pump as lines: each point with its number, its kind by symbol and its state in words and by shape.
+ *
+ * Oil side and tank stand on the left, cargo side and cofferdam on the right. Order and length of lines follow the list, not the pipes.
+ */
+export function isolationDiagram(input: {
+  readonly pump: string
+  /** "isolated", "restored". */
+  readonly phase: string
+  readonly roles: readonly DiagramRole[]
+}): Figure {
+  const columns = [columnOf(input.roles, left, false), columnOf(input.roles, right, true)]
+  const foot = Math.max(...columns.map(({bottom}) => bottom), top + 300)
+  const legend: DiagramLegend = diagramLegend(
+    input.roles.flatMap(({points}) => points),
+    foot + 20,
+    width,
+  )
+  const alternative = `Isolation lines of pump ${input.pump}, ${input.phase}. ${input.roles.map(roleWords).join('; ')}.`
+  return {
+    svg: [
+      `<svg class="figure figure-wide" viewBox="0 0 ${width} ${rounded(legend.bottom)}" role="img" aria-label="${escaped(alternative)}">`,
+      `<text class="figure-strong figure-mid" x="${width / 2}" y="40">${escaped(`pump ${input.pump} · ${input.phase}`)}</text>`,
+      ...columns.map(({svg}) => svg),
+      machine(columns[0]?.spans ?? [], columns[1]?.spans ?? [], foot),
+      legend.svg,
+      '</svg>',
+    ].join(''),
+    alternative,
+    data: `${input.phase}: ${input.roles.flatMap(roleData).join('; ')}.`,
+  }
+}
+
+/** Number, tag, kind and state of each point in short; what this procedure leaves alone stands nowhere else on its page, so that its words stand here. */
+function roleData({title, points}: DiagramRole): readonly string[] {
+  if (points.length === 0) return [`${title} none`]
+  return points.map((point) => {
+    const short = `${point.number} ${point.tag} ${meaningOf(point)}`
+    return point.stays ? `${short} (${stateWords(point)})` : short
+  })
+}
+
+function stateWords({words, stays, secured}: DiagramPoint): string {
+  return `${stays ? 'stays: ' : ''}${words}${secured ? `, ${secured}` : ''}`
+}
+
+function roleWords({title, points, noneBecause}: DiagramRole): string {
+  return points.length === 0
+    ? `${title}: none on this pump, ${noneBecause.replace(/\.$/u, '')}`
+    : `${title}: ${points.map(pointWords).join(', ')}`
+}
+
+function pointWords(point: DiagramPoint): string {
+  return `${point.number} ${point.tag} (${point.kindWords}, ${stateWords(point)})`
+}
+
+/** How far a space reaches from above to below. */
+interface Span {
+  readonly space: DiagramSpace
+  readonly from: number
+  readonly to: number
+}
+
+function columnOf(
+  roles: readonly DiagramRole[],
+  spaces: readonly DiagramSpace[],
+  mirrored: boolean,
+): {readonly svg: string; readonly bottom: number; readonly spans: readonly Span[]} {
+  const spans: Span[] = []
+  const svg: string[] = []
+  let y = top
+  for (const space of spaces) {
+    const from = y
+    for (const role of roles.filter((one) => one.space === space)) {
+      svg.push(word(role.title, textEdge(mirrored), y + 32))
+      const drawn = role.points.length === 0 ? stubOf(y, mirrored) : rowsOf(role, y + 40, mirrored)
+      svg.push(drawn.svg)
+      y = drawn.bottom + 6
+    }
+    if (y > from) {
+      spans.push({space, from, to: y})
+      y += 24
+    }
+  }
+  return {svg: svg.join(''), bottom: y, spans}
+}
+
+/** Where texts begin: beside the symbols on the left, beside the pump on the right. */
+function textEdge(mirrored: boolean): number {
+  return mirrored ? width - edge + 20 : 124
+}
+
+interface Drawn {
+  readonly svg: string
+  readonly bottom: number
+}
+
+/** A role without a point: a short capped pipe. */
+function stubOf(y: number, mirrored: boolean): Drawn {
+  const x = xOn(mirrored)
+  const pipe = y + 62
+  const at = mirrored ? textEdge(mirrored) + 100 : textEdge(mirrored)
+  const stub = `M${x(edge)} ${pipe}H${x(edge - 90)}M${x(edge - 90)} ${pipe - 20}v40`
+  return {svg: `${line(stub)}${word('none on this pump', at, pipe + 13)}`, bottom: pipe + 26}
+}
+
+function rowsOf(role: DiagramRole, start: number, mirrored: boolean): Drawn {
+  const svg: string[] = []
+  let y = start
+  let before: number | undefined
+  for (const [index, point] of role.points.entries()) {
+    const pipe = y + 60
+    const inPipe = role.onePipe && point.kind !== 'fuse'
+    const goesOn = inPipe && role.points.slice(index + 1).some(({kind}) => kind !== 'fuse')
+    svg.push(
+      inPipe && before !== undefined
+        ? pipeBehind(point, before, pipe, xOn(mirrored))
+        : ownPipe(point, pipe, xOn(mirrored), goesOn ? behindAt : undefined),
+    )
+    if (inPipe) before = pipe
+    const label = labelOf(point, textEdge(mirrored), y, pipe)
+    svg.push(label.svg, securedSign(point.secured, xOn(mirrored)(symbolAt), pipe - 48))
+    y = Math.max(label.bottom, pipe + 36)
+  }
+  return {svg: svg.join(''), bottom: y}
+}
+
+/** Number and tag above the pipe; the state behind them where it has the room, else below the pipe. */
+function labelOf(point: DiagramPoint, x: number, y: number, pipe: number): Drawn {
+  const state = stateWords(point)
+  const wordsAt = x + 64
+  const room = edge - 132 - 64
+  const beside = textWidth(point.tag, letter, true) + 22
+  const fits = beside + textWidth(state, letter) <= room
+  const lines = fits ? [] : textLines(state, letter, room)
+  return {
+    svg: [
+      `<circle class="figure-part" cx="${x + 27}" cy="${y + 28}" r="24"/>`,
+      `<text class="figure-strong figure-mid" x="${x + 27}" y="${y + 39}">${point.number}</text>`,
+      `<text class="figure-strong" x="${wordsAt}" y="${y + 39}">${escaped(point.tag)}</text>`,
+      fits ? word(state, wordsAt + beside, y + 39) : '',
+      ...lines.map((text, index) => word(text, wordsAt, pipe + 40 + index * step)),
+    ].join(''),
+    bottom: fits ? pipe + 18 : pipe + 40 + lines.length * step - 22,
+  }
+}
+
+/** Middle of the symbols, and of a pipe that goes on behind, from the outer edge. */
+const symbolAt = 64
+const behindAt = 12
+
+function securedSign(secured: DiagramPoint['secured'], x: number, y: number): string {
+  if (secured === undefined) return ''
+  return secured === 'locked' ? padlock(x, y) : hangingTag(x, y)
+}
+
+/** A point on a pipe from the pump outwards, to where the drawing breaks off or another point stands behind it. */
+function ownPipe(point: DiagramPoint, y: number, x: (at: number) => number, next?: number): string {
+  const wire = point.kind === 'fuse' ? ' stroke-dasharray="16 9"' : ''
+  const ends = point.kind === 'plug' || point.kind === 'transport-bolt' || point.kind === 'relief-valve'
+  const outer = next ?? 10
+  const mark = ends || next !== undefined ? '' : line(`M${x(outer) - 7} ${y + 14}l14 -28`)
+  const pipe = `M${x(edge)} ${y}H${x(ends ? symbolAt : outer)}`
+  return `${line(pipe, wire)}${mark}${pointSymbol(point.kind, point.state, x(symbolAt), y, x(0) === 0 ? 1 : -1)}`
+}
+
+/** A point behind another one in the same pipe: the pipe turns down and back through it, and breaks off beyond. */
+function pipeBehind(point: DiagramPoint, behind: number, y: number, x: (at: number) => number): string {
+  const pipe = `M${x(behindAt)} ${behind}V${y}H${x(112)}M${x(110) - 6} ${y + 14}l12 -28`
+  return `${line(pipe)}${pointSymbol(point.kind, point.state, x(symbolAt), y, x(0) === 0 ? 1 : -1)}`
+}
+
+/** The pump between both columns: spaces as bars, hydraulic motor above, shaft, pump below with its riser. */
+function machine(spansLeft: readonly Span[], spansRight: readonly Span[], foot: number): string {
+  const oil = spansLeft.find(({space}) => space === 'oil side')
+  const cargo = spansRight.find(({space}) => space === 'cargo side')
+  const middle = width / 2 - 14
+  const motor = oil ? Math.min((oil.from + oil.to) / 2, foot - 240) : top + 60
+  const pump = foot - 64
+  const feed = oil ? `M${edge + bar} ${rounded(motor)}H${middle}` : ''
+  const shaft = [-6, 6].map((side) => `M${middle + side} ${rounded(motor)}V${rounded(pump)}`).join('')
+  const riser = cargo ? `M${middle} ${rounded(pump)}h58V${rounded(cargo.to - 40)}H${width - edge - bar}` : ''
+  return [
+    ...spansLeft.map((span) => barOf(span, edge)),
+    ...spansRight.map((span) => barOf(span, width - edge - bar)),
+    line(`${feed}${shaft}${riser}`),
+    wheel(middle, motor, -1),
+    wheel(middle, pump, 1),
+  ].join('')
+}
+
+/** A round machine: its triangle points inwards from the left for a motor, outwards to the right for a pump. */
+function wheel(x: number, y: number, way: 1 | -1): string {
+  const radius = 38
+  const [base, tip] = way === 1 ? [x + 8, x + radius] : [x - radius + 8, x]
+  return `<circle class="figure-part" cx="${rounded(x)}" cy="${rounded(y)}" r="${radius}"/><path class="figure-solid" d="M${rounded(tip)} ${rounded(y)}L${rounded(base)} ${rounded(y - 17)}v34z"/>`
+}
+
+/** A space of the pump, named along its bar. */
+function barOf({space, from, to}: Span, x: number): string {
+  const middle = rounded((from + to) / 2)
+  return `<path class="figure-part" d="M${x} ${rounded(from)}h${bar}V${rounded(to)}h-${bar}z"/><text class="figure-strong figure-mid" transform="translate(${x + bar / 2 + 13} ${middle}) rotate(-90)">${space}</text>`
+}
+
+/** Places on the left side, and the same ones seen in a mirror for the right side. */
+function xOn(mirrored: boolean): (at: number) => number {
+  return (at) => (mirrored ? width - at : at)
+}
+
+function line(d: string, more = ''): string {
+  return `<path class="figure-line"${more} d="${d}"/>`
+}
+
+function word(text: string, x: number, y: number): string {
+  return `<text x="${rounded(x)}" y="${rounded(y)}">${escaped(text)}</text>`
+}
