@@ -1,0 +1,55 @@
+import {describe, expect, test} from 'vitest'
+import {partsOfSection, type SectionPart} from '../../../src/figures/section/section-geometry.ts'
+import {partsOfBalloons, sectionOverlay} from '../../../src/figures/section/section-overlay.ts'
+import {doubleLip, sectionOf} from './section-for-tests.ts'
+
+const section = sectionOf(doubleLip)
+
+/** What the procedures that open a pump touch. */
+const jobs: readonly (readonly [name: string, parts: readonly SectionPart[]])[] = [
+  ['wear rings', ['lower-ring', 'lower-ring-screws', 'impeller', 'upper-ring', 'upper-ring-screws']],
+  ['cargo seal', ['cargo-seal', 'oil-seal']],
+  ['sleeve', ['sleeve']],
+  [
+    'dismantling',
+    ['suction-cover', 'suction-cover-bolts', 'suction-cover-ring', 'impeller', 'hand-hole-ring'],
+  ],
+  ['motor', ['motor']],
+  ['unit off', ['casing', 'suction-cover', 'impeller', 'hub-bolts', 'head-flange-bolts', 'head-flange-ring']],
+]
+
+describe.each(jobs)('marks of the parts for %s', (_, parts) => {
+  const svg = sectionOverlay(section, parts, 'marks')
+
+  test('lie on the view box of the section and weigh less than 3 kB', () => {
+    expect(svg).toContain(`viewBox="0 0 ${section.frame.width} ${section.frame.height}"`)
+    expect(new TextEncoder().encode(svg).length).toBeLessThan(3000)
+  })
+
+  test('ring the balloon of each part, and no other', () => {
+    expect(svg.match(/<circle /gu)).toHaveLength(parts.length)
+    for (const {part, at} of section.balloons) {
+      const x = Math.round(at[0] - section.frame.left)
+      const y = Math.round(section.frame.ceiling - at[1])
+      expect(svg.includes(`cx="${x}" cy="${y}"`), part).toBe(parts.includes(part))
+    }
+  })
+
+  test('hatch as many areas as the parts have', () => {
+    const areas = section.outlines.filter(
+      ({part, drawn}) => drawn !== 'hidden' && parts.some((one) => one === part),
+    )
+    expect(svg.match(/z/gu)?.length).toBeGreaterThanOrEqual(areas.length)
+    expect(areas.length).toBeGreaterThan(1)
+  })
+})
+
+test('nothing is marked where nothing is touched', () => {
+  expect(sectionOverlay(section, [], 'marks')).not.toMatch(/<circle|class="figure-mark"/u)
+})
+
+test('parts are found by the balloons of a list', () => {
+  expect(new Set(partsOfBalloons(section, new Set(['4', '12'])))).toEqual(new Set(['lower-ring', 'sleeve']))
+  const all = partsOfSection(doubleLip).map((_, index) => String(index + 1))
+  expect(partsOfBalloons(section, new Set(all))).toHaveLength(21)
+})
