@@ -22,6 +22,7 @@ import {
 } from './pages-under-urgent.ts'
 import {planTanks} from './plan-tanks.ts'
 import {procedureLine} from './procedure-page.ts'
+import {sectionFiles} from './section-figure.ts'
 import {symptomsPage} from './symptoms-page.ts'
 import {sharedDesk, withUrgentUses} from './urgent-uses.ts'
 import {jobsOf, proceduresOf} from './used-in.ts'
@@ -62,6 +63,7 @@ export function compilePages(
   return {
     vessel: vesselHead(vessel, content),
     pages,
+    figures: sectionFiles(desks),
     records: [hoursPage(content, vesselId), calibrationsPage(desks)],
   }
 }

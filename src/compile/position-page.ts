@@ -16,12 +16,14 @@ import {
   symptomsPath,
 } from './page-paths.ts'
 import {procedureLine} from './procedure-page.ts'
+import {sectionFigure} from './section-figure.ts'
 import {jobsOf, proceduresOf} from './used-in.ts'
 import {limitLine, valueLine} from './value-line.ts'
 import {wordsEn} from './words-en.ts'
 
 /** A pump position: identity, as fitted, ratings, limits, isolation points, jobs and procedures. */
 export function positionPage(desk: PumpDesk): PositionPage {
+  const section = sectionFigure(desk)
   const {position, design, content, vessel} = desk
   const ratings = design.ratings.map((rating) => pumpValue(desk, `rating.${rating.id}`))
   return {
@@ -51,6 +53,7 @@ export function positionPage(desk: PumpDesk): PositionPage {
     ratings: ratings.map((value) => valueLine(value, desk)),
     limits: design.limits.map((limit) => limitLine(limit, desk)),
     isolation: position.isolation.flatMap(isolationLines),
+    ...(section ? {section} : {}),
     jobs: jobsOf([desk]).map((job) => ({
       link: {text: job.title.en, path: jobPath(position.id, job.id)},
       purpose: job.purpose.en,

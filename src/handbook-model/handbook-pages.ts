@@ -5,6 +5,8 @@ import type {RecordPage} from './publication.ts'
 export interface HandbookPages {
   readonly vessel: VesselHead
   readonly pages: readonly Page[]
+  /** Drawings that pages share, as files below the vessel's folder. */
+  readonly figures: readonly {readonly path: string; readonly svg: string}[]
   /** Records of the vessel: they are no pages of the handbook and have no technical text. */
   readonly records: readonly RecordPage[]
 }

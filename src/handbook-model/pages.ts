@@ -170,11 +170,26 @@ export interface PositionPage {
   readonly ratings: readonly ValueLine[]
   readonly limits: readonly LimitLine[]
   readonly isolation: readonly IsolationLine[]
+  /** Absent where the design does not state what it is drawn from. */
+  readonly section?: SectionFigure
   readonly jobs: readonly JobLine[]
   readonly procedures: readonly ProcedureLine[]
   /** Absent where the content knows no symptoms. */
   readonly symptoms?: PageLink
   readonly valuesPages: readonly PageLink[]
+}
+
+/** A section of a pump with numbered parts; the drawing is a file that pumps alike share. */
+export interface SectionFigure {
+  /** Path of the drawing below the vessel's folder. */
+  readonly path: string
+  readonly width: number
+  readonly height: number
+  readonly alternative: string
+  /** Balloons from the wet end up, with the part that each names. */
+  readonly numbers: readonly {readonly balloon: string; readonly title: string}[]
+  /** How the rings are held and which way each lip looks. */
+  readonly variant: readonly string[]
 }
 
 export interface JobLine {

@@ -108,9 +108,22 @@ function positionLines(page: PositionPage): readonly TechnicalLine[] {
   return [
     ...page.asFitted.map((one) => ({block: 'as-fitted', kind: 'fact', text: one.text})),
     ...page.components.map((one) => ({block: 'components', kind: 'serial', text: one.text})),
+    ...sectionLines(page),
     ...page.ratings.flatMap(valueLines),
     ...page.limits.flatMap(limitLines),
     ...page.isolation.flatMap((one) => isolationLines(one)),
+  ]
+}
+
+/** What a drawing tells: its numbers with their parts, how rings are held and which way lips look. */
+function sectionLines({section}: PositionPage): readonly TechnicalLine[] {
+  if (!section) return []
+  return [
+    ...section.variant.map((text) => ({block: 'section', kind: 'figure', text})),
+    ...section.numbers.flatMap(({balloon, title}) => [
+      {block: 'section', kind: 'balloon', text: balloon},
+      {block: 'section', kind: 'part', text: title},
+    ]),
   ]
 }
 

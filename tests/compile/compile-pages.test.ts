@@ -5,7 +5,7 @@ import {content, handbook, tightness, wear} from './handbook-for-tests.ts'
 import {linksIn, textsIn} from './page-walker.ts'
 import {vesselA} from './vessel-for-tests.ts'
 
-const {vessel, pages, records} = handbook()
+const {vessel, pages, figures, records} = handbook()
 
 describe('pages of a vessel', () => {
   test('are the start, six libraries, the work by interval, and for each pump its own, its procedures, its jobs, its values and its joints', () => {
@@ -78,7 +78,7 @@ describe('pages of a vessel', () => {
   })
 
   test('are the same data when compiled again', () => {
-    expect(JSON.stringify(handbook())).toBe(JSON.stringify({vessel, pages, records}))
+    expect(JSON.stringify(handbook())).toBe(JSON.stringify({vessel, pages, figures, records}))
   })
 
   test('refuse a vessel that the content lacks', () => {

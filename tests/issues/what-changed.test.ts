@@ -29,7 +29,7 @@ function changesOf(before: string, after: string): ChangedPage['changes'][number
   const ledgerOf = (revision: number, text: string): Ledger =>
     ledgerWith({[id]: {...entry(revision, text), reasons: ['seen at sea']}})
   const [page] = whatChanged({
-    pages: {vessel, pages: [], records: []},
+    pages: {vessel, pages: [], figures: [], records: []},
     states: new Map(),
     ledger: ledgerOf(2, after),
     earlier: ledgerOf(1, before),

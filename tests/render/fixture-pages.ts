@@ -168,6 +168,17 @@ const position: Page = {
   ratings: [value('rating'), unknownValue('rating-gap')],
   limits: [limit('position-limit')],
   isolation: points('position'),
+  section: {
+    path: 'figures/design-a.svg',
+    width: 900,
+    height: 1500,
+    alternative: text('section-alternative'),
+    numbers: [
+      {balloon: '4', title: text('section-ring')},
+      {balloon: '6', title: text('section-impeller')},
+    ],
+    variant: [text('section-fit'), text('section-lip')],
+  },
   jobs: [
     {
       link: link('to-job', 'p/4s/job-service.html'),
@@ -278,5 +289,6 @@ const shipCard: Page = {...procedure, head: headOfShip}
 export const fixture: HandbookPages = {
   vessel,
   pages: [start, position, procedure, shipCard, job, symptoms, explained, ...libraryPages],
+  figures: [{path: 'figures/design-a.svg', svg: '<svg xmlns="http://www.w3.org/2000/svg"></svg>'}],
   records: [],
 }

@@ -23,6 +23,7 @@ const elsewhere: readonly {readonly pattern: RegExp; readonly reason: string}[] 
   },
   {pattern: /\.(?:line|least)\.basis$/u, reason: 'a plate leads to the explanation'},
   {pattern: /\.parts\[\d+\]\.limits\[\d+\]\.title$/u, reason: 'the title of the reading is shown'},
+  {pattern: /^\.section\.alternative$/u, reason: 'the drawing carries it'},
   {pattern: /\.recalls\[\d+\]\.title$/u, reason: 'a recall is word and number'},
   {pattern: /\.valuesUsed\[\d+\]\.(?!title)/u, reason: 'a list of ways to the values'},
 ]
@@ -192,3 +193,38 @@ describe('issue and revision', () => {
     expect(fileAt(files, 'issue.js')).toContain('"number":null,"date":null')
   })
 })
+
+describe('the section of a pump', () => {
+  const html = fileAt(files, 'p/4s/index.html')
+
+  test('is shown from the file that pumps share, in its proportions and with its text alternative', () => {
+    const image = /<img [^>]*>/u.exec(html)?.[0] ?? ''
+    expect(image).toContain('src="../../figures/design-a.svg" width="900" height="1500"')
+    expect(image).toMatch(/ alt="[^"]*section-alternative[^"]*"/u)
+    expect(fileAt(files, 'figures/design-a.svg')).toMatch(/^<svg xmlns/u)
+  })
+
+  test('is recoloured on screen alone, in each dark palette', () => {
+    expect(outermostOf(fileAt(files, 'assets/site.css'), 'filter:')).toEqual([
+      '@media screen',
+      '@media screen',
+      '@media screen and (prefers-color-scheme:dark)',
+    ])
+    for (const palette of ['dusk', 'night'])
+      expect(fileAt(files, 'assets/site.css')).toContain(
+        `[data-palette=${palette}] .section-figure img{filter:`,
+      )
+    expect(fileAt(files, 'assets/paper.css')).not.toContain('filter')
+  })
+})
+
+/** The outermost block around each declaration that begins with these words. */
+function outermostOf(css: string, words: string): readonly string[] {
+  const blocks: string[] = []
+  return css.split(/(?<=[{};])/u).flatMap((piece) => {
+    if (piece.endsWith('{')) blocks.push(piece.slice(0, -1).trim())
+    const found = piece.startsWith(words) ? [blocks[0] ?? ''] : []
+    if (piece.endsWith('}')) blocks.pop()
+    return found
+  })
+}

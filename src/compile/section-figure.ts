@@ -1,0 +1,43 @@
+import type {Design} from '../handbook-model/design-content.ts'
+import type {HandbookPages} from '../handbook-model/handbook-pages.ts'
+import type {SectionFigure} from '../handbook-model/pages.ts'
+import type {PumpDesk} from './desk.ts'
+import {sectionPath} from './page-paths.ts'
+import {type PumpSection, sectionOfPump} from './section-of-pump.ts'
+
+/** Sections that were drawn, by design and what is fitted: pumps alike share one. */
+const drawn = new WeakMap<Design, Map<string, PumpSection | undefined>>()
+
+/** The section of a pump for its page, or nothing where its design does not state what it is drawn from. */
+export function sectionFigure(desk: PumpDesk): SectionFigure | undefined {
+  const section = sharedSection(desk)
+  return (
+    section && {
+      path: sectionPath(section.name),
+      width: section.frame.width,
+      height: section.frame.height,
+      alternative: section.alternative,
+      numbers: section.legend.map(({balloon, title}) => ({balloon, title})),
+      variant: section.variant,
+    }
+  )
+}
+
+/** The drawings of a vessel's pumps, each once. */
+export function sectionFiles(desks: readonly PumpDesk[]): HandbookPages['figures'] {
+  const sections = new Map(
+    desks.flatMap((desk) => {
+      const section = sharedSection(desk)
+      return section ? [[section.name, section.svg] as const] : []
+    }),
+  )
+  return [...sections].map(([name, svg]) => ({path: sectionPath(name), svg}))
+}
+
+function sharedSection(desk: PumpDesk): PumpSection | undefined {
+  const ofDesign = drawn.get(desk.design) ?? new Map<string, PumpSection | undefined>()
+  drawn.set(desk.design, ofDesign)
+  const fitted = `${desk.facts.get('wear-ring-fit')} ${desk.facts.get('cargo-seal')}`
+  if (!ofDesign.has(fitted)) ofDesign.set(fitted, sectionOfPump(desk))
+  return ofDesign.get(fitted)
+}
