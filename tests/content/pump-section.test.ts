@@ -3,6 +3,7 @@ import {desksOfVessel, type PumpDesk} from '../../src/compile/desk.ts'
 import {type PumpSection, sectionGeometry, sectionOfPump} from '../../src/compile/section-of-pump.ts'
 import {isFitted} from '../../src/conditions/has-part.ts'
 import {crossings, labelsOf, overlaps} from '../figures/section/labels-for-tests.ts'
+import {looseBolts} from '../figures/section/section-for-tests.ts'
 import {demonstration} from './demonstration.ts'
 
 const {content, values} = await demonstration()
@@ -77,6 +78,10 @@ describe.each([...kinds])('%s', (_, {desk, section}) => {
     expect(section.outlines.filter(({piece}) => /^lip \d$/u.test(piece))).toHaveLength(
       seal?.lips.length ?? -1,
     )
+  })
+
+  test('lets each bolt end in metal', () => {
+    expect(looseBolts(section.outlines)).toEqual([])
   })
 
   test('keeps labels apart, leaders uncrossed and below 40 kB', () => {

@@ -15,6 +15,7 @@ export function casing(g: SectionGeometry, at: Levels): readonly Outline[] {
   const lip: readonly Point[] = [
     [at.coverRegister, at.coverJoint],
     [at.coverRegister, at.rim],
+    [at.coverRegister + wall * 2.1, at.rim],
   ]
   const seat: readonly Point[] = [
     [inner, roof],
@@ -27,7 +28,7 @@ export function casing(g: SectionGeometry, at: Levels): readonly Outline[] {
   const plain: readonly Point[] = [
     ...lip,
     ...curve(
-      [at.coverRegister + wall, at.rim - wall * 0.3],
+      [at.coverRegister + wall * 2.1, at.rim],
       [outside - wall, bottom + wall],
       [outside - wall, (at.outlet + at.backLow) / 2],
       7,
@@ -62,7 +63,7 @@ export function casing(g: SectionGeometry, at: Levels): readonly Outline[] {
   const branch: readonly Point[] = [
     ...lip,
     ...curve(
-      [at.coverRegister + wall, at.rim - wall * 0.3],
+      [at.coverRegister + wall * 2.1, at.rim],
       [right, bottom + wall * 0.6],
       [right, at.housingFace],
       10,

@@ -174,8 +174,8 @@ function body(
   const steps = stepsOf(g, at)
   const [innerLength, middleLength, outerLength] = steps.lengths
   const inside = channelIn - wall * 1.3
-  const room = foot - wall * 3.4
-  const bend = foot - wall * 1.6
+  const room = foot - wall * 4.4
+  const bend = foot - wall * 2.8
   const middleIn = steps.middle - wall * 0.7
   const innerIn = g.stack.pressureBore / 2
   const outerIn = g.stack.bore / 2

@@ -14,7 +14,7 @@ function suctionCover(g: SectionGeometry, at: Levels): readonly Outline[] {
   const section = g.rings['suction-cover-ring'].section
   const outer = at.coverRegister
   const bolt = g.bolts['suction-cover-bolts']
-  const face = at.coverJoint - bolt.length * 0.45
+  const face = at.coverJoint - bolt.length * 0.6
   const mouth = g.eyeDiameter / 2
   // The cover follows the front shroud.
   const follow = frontOutside(g, at).filter(([r]) => r > ring.flange + 4)

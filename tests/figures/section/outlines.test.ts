@@ -2,7 +2,16 @@ import {describe, expect, test} from 'vitest'
 import {distance} from '../../../src/figures/section/balloons.ts'
 import {sectionOutlines} from '../../../src/figures/section/outlines.ts'
 import {boundsOf, hatchLines, isInside, type Outline} from '../../../src/figures/section/shape.ts'
-import {changed, doubleLip, geometry, lengthsOf, movedBetween, nameOf, variants} from './section-for-tests.ts'
+import {
+  changed,
+  doubleLip,
+  geometry,
+  lengthsOf,
+  looseBolts,
+  movedBetween,
+  nameOf,
+  variants,
+} from './section-for-tests.ts'
 
 const drawn = sectionOutlines(geometry, doubleLip)
 
@@ -113,6 +122,10 @@ describe('the outlines of a section', () => {
       expect(alike).toEqual([])
     },
   )
+
+  test.each(variants)('each bolt and screw ends in metal: %s', (_, variant) => {
+    expect(looseBolts(sectionOutlines(geometry, variant))).toEqual([])
+  })
 
   test('a hatch stays inside of its area', () => {
     for (const one of drawn.filter(({hatch}) => hatch)) {

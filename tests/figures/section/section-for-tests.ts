@@ -5,7 +5,7 @@ import {
   type SectionVariant,
   sectionParts,
 } from '../../../src/figures/section/section-geometry.ts'
-import type {Outline, Point} from '../../../src/figures/section/shape.ts'
+import {isInside, type Outline, type Point} from '../../../src/figures/section/shape.ts'
 
 /** An invented pump of usual proportions. */
 export const geometry: SectionGeometry = {
@@ -123,4 +123,25 @@ export function changed(
   const last = path.at(-1) ?? ''
   Reflect.set(holder, last, by(Number(Reflect.get(holder, last))))
   return copy
+}
+
+/** Bolts and screws whose tip stands in a space, not in metal; mirror images aside. */
+export function looseBolts(outlines: readonly Outline[]): readonly string[] {
+  const metal = outlines.filter((one) => one.drawn === 'cut' || one.piece === 'shaft')
+  const bolts = outlines.filter(({piece}) => /^(?:bolt|screw)(?!.*left$)/u.test(piece))
+  if (bolts.length < 9) throw new Error(`Unexpected section with ${bolts.length} bolts, expected more`)
+  return bolts
+    .filter(({points}) => {
+      const [from, a, b, to] = points.slice(3, 7)
+      if (!from || !a || !b || !to) return true
+      // The corners of the tip, a little inside of the bolt.
+      const inside = (tip: Point, back: Point, other: Point): Point => [
+        tip[0] + (back[0] - tip[0]) * 0.05 + (other[0] - tip[0]) * 0.05,
+        tip[1] + (back[1] - tip[1]) * 0.05 + (other[1] - tip[1]) * 0.05,
+      ]
+      return [inside(a, from, b), inside(b, to, a)].some(
+        (corner) => !metal.some((area) => isInside(corner, area.points)),
+      )
+    })
+    .map(nameOf)
 }
