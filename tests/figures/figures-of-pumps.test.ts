@@ -179,7 +179,7 @@ describe('the isolation lines of each pump', () => {
     )
     expect(shown).toEqual([
       ['isolation--find-points', isolated(desk).data],
-      ['restoration--fill-list', restored(desk).data],
+      ['restoration--read-drawing', restored(desk).data],
     ])
     expect(isolated(desk).data).toContain('isolated: 1 P1 2P valve closed; 2 R1 2P valve closed;')
     expect(isolated(desk).data).toContain('4 F 2P fuse drawn;')
