@@ -12,6 +12,7 @@ export function bodyLines(page: Page): readonly TechnicalLine[] {
       return positionLines(page)
     case 'job':
       return [
+        {block: 'interval', kind: 'interval', text: page.interval},
         ...page.procedures.map((one) => ({block: 'procedures', kind: 'procedure', text: one.link.text})),
         ...page.isolation.flatMap((one) => isolationLines(one)),
         ...page.cautions.flatMap((one) => [
@@ -81,6 +82,8 @@ export function bodyLines(page: Page): readonly TechnicalLine[] {
       return page.groups.flatMap(({jobs}) =>
         jobs.flatMap((one) => [
           {block: one.id, kind: 'job', text: one.title},
+          {block: one.id, kind: 'interval', text: one.interval},
+          {block: one.id, kind: 'interval', text: one.trigger},
           {block: one.id, kind: 'pumps', text: one.pumps},
           {block: one.id, kind: 'pumps', text: one.onPumps.map(({text}) => text).join(' ')},
         ]),

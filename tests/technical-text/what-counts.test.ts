@@ -70,7 +70,7 @@ const editorial: Readonly<Record<Page['kind'], readonly string[]>> = {
   job: [
     ...ofHead,
     ...ofPump,
-    ...['hours', 'interval', 'intervalMark', 'intervalReason', 'purpose'],
+    ...['hours', 'intervalMark', 'intervalReason', 'purpose'],
     ...['parts.aboard', 'parts.balloon', 'parts.usedIn', 'tools.aboard', 'tools.usedIn'],
     ...['procedures.competence', 'procedures.hours', 'procedures.people'],
   ],
@@ -105,11 +105,7 @@ const editorial: Readonly<Record<Page['kind'], readonly string[]>> = {
   sources: [...ofHead, 'sources.edition', 'sources.howKnown', 'sources.status'],
   words: [...ofHead, 'terms.notUsed'],
   failures: [...ofHead, 'symptoms.text', 'units.id', 'units.title'],
-  work: [
-    ...ofHead,
-    ...['doneBy', 'interval', 'mark', 'reason', 'trigger'].map((one) => `groups.jobs.${one}`),
-    'groups.title',
-  ],
+  work: [...ofHead, ...['doneBy', 'mark', 'reason'].map((one) => `groups.jobs.${one}`), 'groups.title'],
 }
 
 /** A union's own name, or a link; a point of isolation has a kind that is read, a head a path of its own. */
