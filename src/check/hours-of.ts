@@ -11,7 +11,7 @@ import {refersTo} from './identity.ts'
 import {expectedWord} from './nearest-word.ts'
 import {dayOf, inOrderOfDays, type RecordCell, recordsOf, sourceOfRecord} from './record-of.ts'
 import {noFallingHours} from './rules/no-falling-hours.ts'
-import {type Cells, cellsOf} from './shapes/table-cells.ts'
+import {cellsOf} from './shapes/table-cells.ts'
 import {columnsFit} from './shapes/table-columns.ts'
 
 const columns = ['day', 'component', 'serial', 'at', 'hours', 'counted', 'new-counter-from', 'note']
@@ -83,13 +83,9 @@ function readingOf(written: readonly PlacedScalar[], csv: CsvSource, desk: Desk)
     tenths,
     counted,
     ...(newCounterTenths === undefined ? {} : {newCounterTenths}),
-    note: noteOf(cells),
+    note: cells.text('note'),
     place: cells.place,
   }
-}
-
-function noteOf(cells: Cells): string {
-  return cells.text('note')
 }
 
 function tenthsOf({id, place}: RecordCell, files: ContentFiles): number | undefined {

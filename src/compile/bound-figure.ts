@@ -1,3 +1,4 @@
+import type {Figure} from '../figures/figure.ts'
 import {type SealSide, sealOrientationFigure} from '../figures/seal-orientation-figure.ts'
 import {tankPlan} from '../figures/tank-plan.ts'
 import {tighteningOrderFigure} from '../figures/tightening-order-figure.ts'
@@ -33,9 +34,7 @@ export function boundFigure(
   return {id, caption, ...order(of, desk)}
 }
 
-type Drawn = Pick<BoundFigure, 'svg' | 'alternative' | 'data'>
-
-function order(jointId: string, desk: PumpDesk): Drawn {
+function order(jointId: string, desk: PumpDesk): Figure {
   const joint = found(
     desk.design.joints.find((one) => one.id === jointId),
     `joint ${jointId}`,
@@ -52,7 +51,7 @@ const sidesOf = {
   'cofferdam-oil': ['cofferdam', 'oil'],
 } as const satisfies Record<string, readonly [SealSide, SealSide]>
 
-function sealOrientation(sealId: string, desk: PumpDesk): Drawn {
+function sealOrientation(sealId: string, desk: PumpDesk): Figure {
   const seal = found(
     desk.design.seals.find((one) => one.id === sealId),
     `seal ${sealId}`,
@@ -66,7 +65,7 @@ function sealOrientation(sealId: string, desk: PumpDesk): Drawn {
   })
 }
 
-function markedPlan(id: string, desk: PumpDesk): Drawn {
+function markedPlan(id: string, desk: PumpDesk): Figure {
   const tanks = planTanks(desk.vessel).map(({position: _position, ...tank}) => tank)
   const {svg, alternative} = tankPlan({
     tanks,

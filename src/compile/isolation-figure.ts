@@ -1,10 +1,10 @@
+import type {Figure} from '../figures/figure.ts'
 import {
   type DiagramPoint,
   type DiagramRole,
   type DiagramSpace,
   isolationDiagram,
 } from '../figures/isolation-diagram.ts'
-import type {Figure} from '../figures/tightening-order-figure.ts'
 import type {Procedure} from '../handbook-model/procedure.ts'
 import type {IsolationPoint, IsolationRole, IsolationRoleName} from '../handbook-model/vessel-content.ts'
 import type {PumpDesk} from './desk.ts'

@@ -1,12 +1,13 @@
 import type {Design} from '../handbook-model/design-content.ts'
 import type {HandbookPages} from '../handbook-model/handbook-pages.ts'
+import {onceForEach} from '../handbook-model/once-for-each.ts'
 import type {SectionFigure} from '../handbook-model/pages.ts'
 import type {PumpDesk} from './desk.ts'
 import {sectionPath} from './page-paths.ts'
 import {type PumpSection, sectionOfPump} from './section-of-pump.ts'
 
 /** Sections that were drawn, by design and what is fitted: pumps alike share one. */
-const drawn = new WeakMap<Design, Map<string, PumpSection | undefined>>()
+const sectionsOf = onceForEach((_: Design) => new Map<string, PumpSection | undefined>())
 
 /** The section of a pump for its page, or nothing where its design does not state what it is drawn from. */
 export function sectionFigure(desk: PumpDesk): SectionFigure | undefined {
@@ -35,8 +36,7 @@ export function sectionFiles(desks: readonly PumpDesk[]): HandbookPages['figures
 }
 
 function sharedSection(desk: PumpDesk): PumpSection | undefined {
-  const ofDesign = drawn.get(desk.design) ?? new Map<string, PumpSection | undefined>()
-  drawn.set(desk.design, ofDesign)
+  const ofDesign = sectionsOf(desk.design)
   const fitted = `${desk.facts.get('wear-ring-fit')} ${desk.facts.get('cargo-seal')}`
   if (!ofDesign.has(fitted)) ofDesign.set(fitted, sectionOfPump(desk))
   return ofDesign.get(fitted)

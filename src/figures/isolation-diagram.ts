@@ -1,7 +1,7 @@
+import type {Figure} from './figure.ts'
 import {type DiagramLegend, diagramLegend, meaningOf} from './isolation-legend.ts'
-import {hangingTag, type PointKind, type PointState, padlock, pointSymbol} from './isolation-symbols.ts'
+import {hangingTag, line, type PointKind, type PointState, padlock, pointSymbol} from './isolation-symbols.ts'
 import {escaped, rounded, textLines, textWidth} from './svg-text.ts'
-import type {Figure} from './tightening-order-figure.ts'
 
 /** A point of the isolation list of one pump, as it stands now. */
 export interface DiagramPoint {
@@ -248,10 +248,6 @@ function barOf({space, from, to}: Span, x: number): string {
 /** Places on the left side, and the same ones seen in a mirror for the right side. */
 function xOn(mirrored: boolean): (at: number) => number {
   return (at) => (mirrored ? width - at : at)
-}
-
-function line(d: string, more = ''): string {
-  return `<path class="figure-line"${more} d="${d}"/>`
 }
 
 function word(text: string, x: number, y: number): string {

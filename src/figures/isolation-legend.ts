@@ -1,4 +1,4 @@
-import {hangingTag, type PointKind, type PointState, padlock, pointSymbol} from './isolation-symbols.ts'
+import {hangingTag, line, type PointKind, type PointState, padlock, pointSymbol} from './isolation-symbols.ts'
 import {rounded, textWidth} from './svg-text.ts'
 
 /** What the symbols of a diagram mean, below it. */
@@ -42,7 +42,7 @@ export function diagramLegend(
   if (points.some(({secured}) => secured === 'locked')) found.set('lock', padlock)
   if (points.some(({secured}) => secured !== undefined && secured !== 'locked'))
     found.set('seal or tag', hangingTag)
-  const svg: string[] = [`<path class="figure-line" d="M0 ${rounded(from)}H${width}"/>`]
+  const svg: string[] = [line(`M0 ${rounded(from)}H${width}`)]
   let x = 0
   let y = from + 56
   for (const [words, draw] of found) {

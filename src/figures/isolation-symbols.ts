@@ -77,8 +77,9 @@ function open(d: string): string {
   return `<path class="figure-part" d="${d}"/>`
 }
 
-function line(d: string): string {
-  return `<path class="figure-line" d="${d}"/>`
+/** A path of a usual line; `more` are further attributes, each with its blank before it. */
+export function line(d: string, more = ''): string {
+  return `<path class="figure-line"${more} d="${d}"/>`
 }
 
 function dashed(d: string): string {

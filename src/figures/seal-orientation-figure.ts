@@ -1,5 +1,5 @@
+import type {Figure} from './figure.ts'
 import {escaped, rounded, textLines} from './svg-text.ts'
-import type {Figure} from './tightening-order-figure.ts'
 
 /** A space that a lip keeps out, in their order from the wet end up. */
 export type SealSide = 'cargo' | 'cofferdam' | 'oil'

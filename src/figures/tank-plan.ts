@@ -1,3 +1,4 @@
+import type {Figure} from './figure.ts'
 import {escaped, rounded} from './svg-text.ts'
 
 /** A tank on the plan, in hundredths of the ship's length and breadth; bow to the left, port below. */
@@ -10,12 +11,6 @@ export interface PlanShape {
   readonly bottom: number
   /** Address of the pump's page, where the tank is a link. */
   readonly address?: string
-}
-
-/** A figure: SVG text and what it tells in words. */
-export interface TankPlan {
-  readonly svg: string
-  readonly alternative: string
 }
 
 const width = 1000
@@ -34,7 +29,7 @@ export function tankPlan(input: {
   readonly marked?: string
   readonly name: string
   readonly small: boolean
-}): TankPlan {
+}): Omit<Figure, 'data'> {
   const place = input.tanks.findIndex((tank) => tank.id === input.marked)
   const cells = input.small
     ? [

@@ -1,9 +1,4 @@
-/** A figure: SVG text, what it tells in words, and the data it was drawn from. */
-export interface Figure {
-  readonly svg: string
-  readonly alternative: string
-  readonly data: string
-}
+import type {Figure} from './figure.ts'
 
 const size = 240
 const middle = size / 2

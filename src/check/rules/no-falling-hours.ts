@@ -6,7 +6,10 @@ import {
 } from '../../handbook-model/hours-content.ts'
 import {addMessage, type ContentFiles} from '../../messages/add-message.ts'
 
-/** Share of the hours of the calendar that a cargo pump runs at most, by common practice. */
+/** Hours are counted in tenths. */
+const tenthsOfDay = 240
+
+/** Share of the hours of the calendar that a cargo pump runs at most: common practice, no source. */
 const usualShare = 0.35
 
 /**
@@ -59,7 +62,7 @@ function holdStep(before: HoursReading, after: HoursReading, files: ContentFiles
   }
   const days = daysBetween(before.day, after.day)
   const ran = `Unexpected \`${writtenHours(step)}\` hours of ${nameOf(after)} in ${days} days`
-  if (step > (days + 1) * 240)
+  if (step > (days + 1) * tenthsOfDay)
     addMessage(
       files,
       after.place,
@@ -67,12 +70,12 @@ function holdStep(before: HoursReading, after: HoursReading, files: ContentFiles
       `${ran}, expected at most the \`${(days + 1) * 24}\` of both days and those between`,
       {note: 'Read both days and both counters again', cause},
     )
-  else if (step > days * 240 * usualShare)
+  else if (step > days * tenthsOfDay * usualShare)
     addMessage(
       files,
       after.place,
       'no-implausible-value',
-      `${ran}, expected at most \`${writtenHours(Math.floor(days * 240 * usualShare))}\`: ${usualShare} of the calendar`,
+      `${ran}, expected at most \`${writtenHours(Math.floor(days * tenthsOfDay * usualShare))}\`: ${usualShare} of the calendar`,
       {note: 'Read both days and both counters again', cause},
     )
 }

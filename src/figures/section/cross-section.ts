@@ -1,8 +1,9 @@
+import {escaped, rounded} from '../svg-text.ts'
 import {type Balloon, balloonsOf} from './balloons.ts'
 import {type Detail, detailsOf, drawDetails} from './details.ts'
 import {levelsOf} from './levels.ts'
 import {sectionOutlines} from './outlines.ts'
-import {frameOf, lineOf, paint, placed, type SectionFrame, short} from './paint.ts'
+import {frameOf, lineOf, paint, placed, type SectionFrame} from './paint.ts'
 import {partsOfSection, type SectionGeometry} from './section-geometry.ts'
 import {type SectionTold, sectionText} from './section-text.ts'
 import type {Outline, Point} from './shape.ts'
@@ -80,7 +81,7 @@ function balloonDrawn({at, anchor, number}: Balloon, frame: SectionFrame, radius
   const [dotX, dotY] = placed(anchor, frame)
   return [
     `<path class="l" d="${lineOf([placed(edge, frame), placed(anchor, frame)])}"/>`,
-    `<circle class="d" cx="${dotX}" cy="${dotY}" r="${short(frame.line * 0.45)}"/>`,
+    `<circle class="d" cx="${dotX}" cy="${dotY}" r="${rounded(frame.line * 0.45)}"/>`,
     `<circle class="b" cx="${x}" cy="${y}" r="${Math.round(radius)}"/>`,
     `<text x="${x}" y="${y}" dy=".35em">${escaped(number)}</text>`,
   ].join('')
@@ -97,12 +98,4 @@ function styles({text, line}: SectionFrame): string {
     `text{font:700 ${text}px Arial,Helvetica,sans-serif;text-anchor:middle}`,
     '</style>',
   ].join('')
-}
-
-function escaped(text: string): string {
-  return text
-    .replaceAll('&', '&amp;')
-    .replaceAll('<', '&lt;')
-    .replaceAll('>', '&gt;')
-    .replaceAll('"', '&quot;')
 }

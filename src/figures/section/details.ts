@@ -1,6 +1,7 @@
+import {rounded} from '../svg-text.ts'
 import {detailRegions} from './detail-regions.ts'
 import type {Levels} from './levels.ts'
-import {lineOf, painted, placed, type SectionFrame, short} from './paint.ts'
+import {lineOf, painted, placed, type SectionFrame} from './paint.ts'
 import type {SectionGeometry} from './section-geometry.ts'
 import type {SectionWords} from './section-text.ts'
 import {type Box, box, type Outline, type Point} from './shape.ts'
@@ -90,7 +91,7 @@ function asDetail(outline: Outline): Outline {
 
 function label(text: string, at: Point, frame: SectionFrame): string {
   const [x, y] = placed(at, frame)
-  return `<text x="${short(x)}" y="${short(y)}" dy=".35em">${text}</text>`
+  return `<text x="${rounded(x)}" y="${rounded(y)}" dy=".35em">${text}</text>`
 }
 
 /** The piece of an area within a box: cut along one side after the other. */

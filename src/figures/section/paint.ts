@@ -1,3 +1,4 @@
+import {rounded} from '../svg-text.ts'
 import type {Levels} from './levels.ts'
 import type {SectionGeometry} from './section-geometry.ts'
 import {boundsOf, hatchLines, type Outline, type Point} from './shape.ts'
@@ -55,11 +56,6 @@ export function placed([r, z]: Point, frame: SectionFrame): Point {
   return [Math.round((r - frame.left) * 10) / 10, Math.round((frame.ceiling - z) * 10) / 10]
 }
 
-/** Coordinate with one digit behind the point. */
-export function short(value: number): string {
-  return String(Math.round(value * 10) / 10)
-}
-
 /** Outlines with their hatches, painted one over the other. */
 export function paint(outlines: readonly Outline[], frame: SectionFrame): string {
   return outlines.map((one) => painted(one, (point) => placed(point, frame))).join('')
@@ -86,12 +82,12 @@ export function lineOf(places: readonly Point[]): string {
   const [first = [0, 0] as const, ...rest] = places
   return rest.reduce(
     ({path, last: [x, y]}, next) => {
-      const right = short(next[0] - x)
-      const down = short(next[1] - y)
+      const right = rounded(next[0] - x)
+      const down = rounded(next[1] - y)
       const step = down === '0' ? `h${right}` : right === '0' ? `v${down}` : `l${joined(right, down)}`
       return {path: `${path}${step}`, last: next}
     },
-    {path: `M${joined(short(first[0]), short(first[1]))}`, last: first},
+    {path: `M${joined(rounded(first[0]), rounded(first[1]))}`, last: first},
   ).path
 }
 

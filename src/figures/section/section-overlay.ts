@@ -1,5 +1,6 @@
+import {rounded} from '../svg-text.ts'
 import type {CrossSection} from './cross-section.ts'
-import {lineOf, placed, short} from './paint.ts'
+import {lineOf, placed} from './paint.ts'
 import type {SectionPart} from './section-geometry.ts'
 
 /**
@@ -19,9 +20,9 @@ export function sectionOverlay(
   const marked = new Set<string>(touched)
   const areas = outlines
     .filter((one) => marked.has(one.part) && one.drawn !== 'hidden' && one.isOpen !== true)
-    .map(({points}) => `${lineOf(points.map((point) => rounded(placed(point, frame))))}z`)
+    .map(({points}) => `${lineOf(points.map((point) => whole(placed(point, frame))))}z`)
     .join('')
-  const spacing = short(frame.line * 0.55)
+  const spacing = rounded(frame.line * 0.55)
   const rings = balloons
     .filter(({part}) => marked.has(part))
     .map(({at}) => {
@@ -46,6 +47,6 @@ export function partsOfBalloons(
   return balloons.flatMap(({part, number}) => (numbers.has(number) ? [part] : []))
 }
 
-function rounded([x, y]: readonly [number, number]): readonly [number, number] {
+function whole([x, y]: readonly [number, number]): readonly [number, number] {
   return [Math.round(x), Math.round(y)]
 }
