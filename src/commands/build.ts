@@ -4,12 +4,12 @@ import {stopsTheBuild} from '../messages/add-message.ts'
 import {checkFiles} from '../publish/check-files.ts'
 import {nodeDisk} from '../publish/disk.ts'
 import {issuedLines} from '../publish/manifest.ts'
-import {faultOfOutFolder} from '../publish/out-folder.ts'
-import {completeInterruptedSwaps, publishVessel} from '../publish/publish-vessel.ts'
+import {publishVessel} from '../publish/publish-vessel.ts'
 import {technicalHash} from '../technical-text/technical-hash.ts'
 import {handbookFiles} from './handbook-files.ts'
 import {type CommandOptions, countWords, messagesData, messagesText, type Outcome} from './outcome.ts'
 import {type ProgramWithVersion, readProgramWithVersion} from './program-files.ts'
+import {refusedOutFolder} from './ready-out-folder.ts'
 import {refusedVessel} from './refused-vessel.ts'
 import {checkAndCompute, stateVessel} from './run-stages.ts'
 import {supersededPagesText, supersededSources} from './superseded-sources.ts'
@@ -34,9 +34,8 @@ export async function runBuild(
   options: CommandOptions,
   programFiles: () => Promise<ProgramWithVersion> = readProgramWithVersion,
 ): Promise<Outcome> {
-  const fault = faultOfOutFolder(options.out, nodeDisk)
-  if (fault) return {exitStatus: 3, out: '', err: `${fault.reason}\n    mend: ${fault.mend}\n`}
-  completeInterruptedSwaps(options.out, nodeDisk)
+  const unready = refusedOutFolder(options.out)
+  if (unready) return unready
   options.progress('reading and checking')
   const {files, content, values, hashes, history, asOf} = await checkAndCompute(options.content, options.asOf)
   const refused = refusedVessel(options.vessels, content)

@@ -10,12 +10,12 @@ import {stopsTheBuild} from '../messages/add-message.ts'
 import {checkFiles} from '../publish/check-files.ts'
 import {type Disk, nodeDisk} from '../publish/disk.ts'
 import {issuedLines} from '../publish/manifest.ts'
-import {faultOfOutFolder} from '../publish/out-folder.ts'
-import {completeInterruptedSwaps, publishVessel} from '../publish/publish-vessel.ts'
+import {publishVessel} from '../publish/publish-vessel.ts'
 import {technicalHash} from '../technical-text/technical-hash.ts'
 import {handbookFiles} from './handbook-files.ts'
 import {type CommandOptions, countWords, messagesData, messagesText, type Outcome} from './outcome.ts'
 import {type ProgramWithVersion, readProgramWithVersion} from './program-files.ts'
+import {refusedOutFolder} from './ready-out-folder.ts'
 import {checkAndCompute, statePages, stateVessel} from './run-stages.ts'
 import {writeWhole} from './write-whole.ts'
 
@@ -49,9 +49,8 @@ export async function runIssue(
   disk: Disk = nodeDisk,
   programFiles: () => Promise<ProgramWithVersion> = readProgramWithVersion,
 ): Promise<Outcome> {
-  const fault = faultOfOutFolder(options.out, disk)
-  if (fault) return {exitStatus: 3, out: '', err: `${fault.reason}\n    mend: ${fault.mend}\n`}
-  completeInterruptedSwaps(options.out, disk)
+  const unready = refusedOutFolder(options.out, disk)
+  if (unready) return unready
   options.progress('reading and checking')
   const checked = await checkAndCompute(options.content, options.asOf)
   const {files, content, values, hashes, history} = checked

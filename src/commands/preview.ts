@@ -3,8 +3,6 @@ import {newestLedger} from '../issues/history.ts'
 import {type Impact, impactOf} from '../issues/impact.ts'
 import {stopsTheBuild} from '../messages/add-message.ts'
 import {nodeDisk} from '../publish/disk.ts'
-import {faultOfOutFolder} from '../publish/out-folder.ts'
-import {completeInterruptedSwaps} from '../publish/publish-vessel.ts'
 import {renderImpact} from '../render/render-impact.ts'
 import {compareTextSets, type PageChange} from '../technical-text/compare-texts.ts'
 import {valueMoves} from '../technical-text/value-moves.ts'
@@ -14,6 +12,7 @@ import {impactView, placesOf} from './impact-view.ts'
 import {type CommandOptions, countWords, messagesData, messagesText, type Outcome} from './outcome.ts'
 import {type PreviewBase, previewSides} from './preview-bases.ts'
 import {readProgramFiles} from './program-files.ts'
+import {refusedOutFolder} from './ready-out-folder.ts'
 import {refusedVessel} from './refused-vessel.ts'
 import {checkAndCompute} from './run-stages.ts'
 import {writeWhole} from './write-whole.ts'
@@ -30,9 +29,8 @@ export async function runPreview(
   templatesOfProgram: () => Promise<ReadonlyMap<string, string>> = async () =>
     (await readProgramFiles()).templates,
 ): Promise<Outcome> {
-  const fault = faultOfOutFolder(options.out, nodeDisk)
-  if (fault) return {exitStatus: 3, out: '', err: `${fault.reason}\n    mend: ${fault.mend}\n`}
-  completeInterruptedSwaps(options.out, nodeDisk)
+  const unready = refusedOutFolder(options.out)
+  if (unready) return unready
   options.progress('reading and checking')
   const checked = await checkAndCompute(options.content, options.asOf)
   const {files, content} = checked

@@ -1,10 +1,9 @@
 import {join} from 'node:path'
 import {nodeDisk} from '../publish/disk.ts'
-import {faultOfOutFolder} from '../publish/out-folder.ts'
-import {completeInterruptedSwaps} from '../publish/publish-vessel.ts'
 import {renderSisters} from '../render/render-sisters.ts'
 import {type CommandOptions, countWords, messagesData, messagesText, type Outcome} from './outcome.ts'
 import {readProgramFiles} from './program-files.ts'
+import {refusedOutFolder} from './ready-out-folder.ts'
 import {refusedVessel} from './refused-vessel.ts'
 import {checkAndCompute} from './run-stages.ts'
 import {type SistersReport, sistersReport} from './sisters-report.ts'
@@ -24,9 +23,8 @@ export async function runSisters(
   templatesOfProgram: () => Promise<ReadonlyMap<string, string>> = async () =>
     (await readProgramFiles()).templates,
 ): Promise<Outcome> {
-  const fault = faultOfOutFolder(options.out, nodeDisk)
-  if (fault) return {exitStatus: 3, out: '', err: `${fault.reason}\n    mend: ${fault.mend}\n`}
-  completeInterruptedSwaps(options.out, nodeDisk)
+  const unready = refusedOutFolder(options.out)
+  if (unready) return unready
   options.progress('reading and checking')
   const {files, content, values} = await checkAndCompute(options.content, options.asOf)
   const refused = refusedVessel(options.vessels, content)

@@ -1,13 +1,10 @@
 import {describe, expect, test} from 'vitest'
-import {runBuild} from '../../src/commands/build.ts'
 import {checkAndCompute} from '../../src/commands/run-stages.ts'
-import {contentHashOf} from '../../src/issues/approval-state.ts'
 import {printMessages} from '../../src/messages/print-messages.ts'
 import {aboard, calibrations, intervalOf} from '../handbooks/calibration-faults.ts'
 import {visibleText} from '../offline/visible-text.ts'
 import {type ChangedContent, smallContent, withChangedContent} from './changed-content.ts'
-import {issue, optionsOf, program, sign} from './issues-for-tests.ts'
-import {pathsChanged, rowsOf, textsOf} from './record-pages-for-tests.ts'
+import {describeNewLines, rowsOf, textsOf} from './record-pages-for-tests.ts'
 
 const page = 'records/calibrations.html'
 const wrench = '2018-06-01,torque-wrench,TW-1,C 7,,'
@@ -95,28 +92,7 @@ describe('a calibration past its last day', () => {
     }, smallContent))
 })
 
-describe('a new line of calibration', () => {
-  test('changes the record page alone, and no hash that anybody signs', () =>
-    withChangedContent(async (content) => {
-      const bare = await checkAndCompute(content.folder)
-      const without = await textsOf(content)
-      calibrations(wrench)(content)
-      const one = await textsOf(content)
-      calibrations(wrench, '2019-01-10,torque-wrench,TW-1,C 8,,')(content)
-      const two = await textsOf(content)
-      expect(pathsChanged(without, one)).toEqual([page])
-      expect(pathsChanged(one, two)).toEqual([page])
-      const {hashes} = await checkAndCompute(content.folder)
-      expect(contentHashOf(hashes)).toBe(contentHashOf(bare.hashes))
-    }, smallContent))
-
-  test('leaves an issue the same issue', () =>
-    withChangedContent(async (content) => {
-      await sign(content, '2031-01-02')
-      expect((await issue(content, '2031-01', '2031-01-10')).exitStatus).toBe(0)
-      calibrations(wrench)(content)
-      expect((await runBuild(optionsOf(content), async () => program)).out).toContain(
-        'vessel-s: issue 2031-01 again, byte for byte\n',
-      )
-    }, smallContent))
+describeNewLines('calibration', page, {
+  one: calibrations(wrench),
+  two: calibrations(wrench, '2019-01-10,torque-wrench,TW-1,C 8,,'),
 })

@@ -1,12 +1,8 @@
 import {describe, expect, test} from 'vitest'
-import {runBuild} from '../../src/commands/build.ts'
-import {checkAndCompute} from '../../src/commands/run-stages.ts'
-import {contentHashOf} from '../../src/issues/approval-state.ts'
 import {hours, hoursPath} from '../handbooks/hours-faults.ts'
 import {visibleText} from '../offline/visible-text.ts'
 import {smallContent, withChangedContent} from './changed-content.ts'
-import {issue, optionsOf, program, sign} from './issues-for-tests.ts'
-import {pathsChanged, rowsOf, textsOf} from './record-pages-for-tests.ts'
+import {describeNewLines, rowsOf, textsOf} from './record-pages-for-tests.ts'
 
 const page = 'records/hours.html'
 
@@ -72,37 +68,7 @@ describe('the record page of running hours', () => {
     }, smallContent))
 })
 
-describe('a new line of running hours', () => {
-  test('changes the record page alone, and no hash that anybody signs', () =>
-    withChangedContent(async (content) => {
-      const bare = await checkAndCompute(content.folder)
-      const without = await textsOf(content)
-      hours(motor)(content)
-      const one = await textsOf(content)
-      hours(motor, '2018-01-31,motor,M-1,1p,4140,meter,,')(content)
-      const two = await textsOf(content)
-      for (const [before, after] of [
-        [without, one],
-        [one, two],
-      ] as const) {
-        expect([...after.keys()]).toEqual([...before.keys()])
-        expect(pathsChanged(before, after)).toEqual([page])
-      }
-      const {hashes} = await checkAndCompute(content.folder)
-      expect(contentHashOf(hashes)).toBe(contentHashOf(bare.hashes))
-    }, smallContent))
-
-  test('leaves an issue the same issue', () =>
-    withChangedContent(async (content) => {
-      await sign(content, '2031-01-02')
-      expect((await issue(content, '2031-01', '2031-01-10')).exitStatus).toBe(0)
-      hours(motor)(content)
-      expect((await runBuild(optionsOf(content), async () => program)).out).toContain(
-        'vessel-s: issue 2031-01 again, byte for byte\n',
-      )
-      content.replace('designs/design-s.yaml', '186 kg', '187 kg')
-      expect((await runBuild(optionsOf(content), async () => program)).out).toContain(
-        'vessel-s: not the bytes of issue 2031-01',
-      )
-    }, smallContent))
+describeNewLines('running hours', page, {
+  one: hours(motor),
+  two: hours(motor, '2018-01-31,motor,M-1,1p,4140,meter,,'),
 })
