@@ -217,3 +217,15 @@ describe('texts in memory', () => {
     expect(first?.messages).toHaveLength(3)
   })
 })
+
+test('a text that is read again says again what is wrong with it', () => {
+  const texts = new Map([['procedures/strainer.md', '---\nid: [strainer\n---\n\n# Strainer\n']])
+  const told = (): readonly string[] => {
+    const files: ContentFiles = new Map()
+    sourcesFromTexts(texts, files)
+    return [...files.values()].flatMap(({messages}) => messages.map(({ruleId}) => ruleId ?? ''))
+  }
+  const first = told()
+  expect(first).toContain('no-yaml-fault')
+  expect(told()).toEqual(first)
+})
