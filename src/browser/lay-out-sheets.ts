@@ -97,7 +97,8 @@ function newSheet(holder: HTMLElement, sheets: HTMLElement[]): HTMLElement {
   count.append(element('b', ''))
   // Each urgent revision on a line of its own, so that no date is broken.
   for (const part of state.split(/(?<=; )/)) count.append(document.createElement('br'), part)
-  head.append(tag, who, count)
+  const plan = document.querySelector('.where .picture')?.cloneNode()
+  head.append(tag, ...(plan ? [plan] : []), who, count)
   const body = element('div', 'sheet-body')
   const foot = element('div', 'sheet-foot')
   const stopped = element('p', '')

@@ -1,13 +1,15 @@
 import type {Figure} from '../figures/figure.ts'
 import {type SealSide, sealOrientationFigure} from '../figures/seal-orientation-figure.ts'
-import {tankPlan} from '../figures/tank-plan.ts'
 import {tighteningOrderFigure} from '../figures/tightening-order-figure.ts'
 import type {BoundFigure} from '../handbook-model/pages.ts'
 import type {Procedure} from '../handbook-model/procedure.ts'
 import {valueIn} from '../quantities/print-quantity.ts'
 import {found, type PumpDesk, printedValue, pumpValue} from './desk.ts'
 import {isolationFigure} from './isolation-figure.ts'
-import {planTanks} from './plan-tanks.ts'
+import {pictureOf} from './picture.ts'
+import {planOfPump} from './plan-of-pump.ts'
+import {valueLine} from './value-line.ts'
+import {wordsEn} from './words-en.ts'
 
 /**
  * A figure drawn from this pump's data.
@@ -26,12 +28,33 @@ export function boundFigure(
   desk: PumpDesk,
   procedure: Procedure,
 ): BoundFigure {
-  if (name === 'tank-plan') return {id, caption, ...markedPlan(id, desk)}
-  const [kind, of = ''] = name.split(':')
-  if (kind === 'seal-orientation') return {id, caption, wide: true, ...sealOrientation(of, desk)}
+  const {kind, figure, wide, values = []} = drawnFor(name, desk, procedure)
+  return {
+    id,
+    caption,
+    picture: pictureOf(kind, figure),
+    data: figure.data,
+    values: values.map((value) => valueLine(pumpValue(desk, value), desk)),
+    ...(wide ? {wide} : {}),
+  }
+}
+
+/** The figure of a name, the kind that its file is named by, and whether a narrow screen pushes it sideways. */
+interface DrawnFigure {
+  readonly kind: string
+  readonly figure: Figure
+  readonly wide?: true
+  /** Ids of the values whose figures stand in the drawing. */
+  readonly values?: readonly string[]
+}
+
+function drawnFor(name: string, desk: PumpDesk, procedure: Procedure): DrawnFigure {
+  const [kind = '', of = ''] = name.split(':')
+  if (kind === 'tank-plan') return {kind, figure: planOfPump(desk)}
+  if (kind === 'seal-orientation') return {kind, figure: sealOrientation(of, desk), wide: true}
   if (kind === 'isolation-lines' && (of === 'isolated' || of === 'restored'))
-    return {id, caption, wide: true, ...isolationFigure(of, procedure, desk)}
-  return {id, caption, ...order(of, desk)}
+    return {kind, figure: isolationFigure(of, procedure, desk), wide: true}
+  return {kind: 'tightening-order', figure: order(of, desk), wide: true, values: [`${of}.passes`]}
 }
 
 function order(jointId: string, desk: PumpDesk): Figure {
@@ -42,7 +65,14 @@ function order(jointId: string, desk: PumpDesk): Figure {
   const turns = printedValue(pumpValue(desk, `${joint.id}.order`))
     .split(' ')
     .map(Number)
-  return tighteningOrderFigure({bolts: joint.count, order: turns})
+  return tighteningOrderFigure({
+    title: joint.title.en,
+    bolts: joint.count,
+    order: turns,
+    head: joint.head,
+    passes: printedValue(pumpValue(desk, `${joint.id}.passes`)),
+    words: wordsEn.tightening,
+  })
 }
 
 /** Spaces of a seal, the lower one first. */
@@ -63,15 +93,4 @@ function sealOrientation(sealId: string, desk: PumpDesk): Figure {
     lips: seal.lips.map(({title, faces}) => ({title: title.en, faces})),
     depth: seatDepth.kind === 'known' ? valueIn(seatDepth.quantity, 'mm') : undefined,
   })
-}
-
-function markedPlan(id: string, desk: PumpDesk): Figure {
-  const tanks = planTanks(desk.vessel).map(({position: _position, ...tank}) => tank)
-  const {svg, alternative} = tankPlan({
-    tanks,
-    ...(desk.tank ? {marked: desk.tank.id} : {}),
-    name: id,
-    small: true,
-  })
-  return {svg, alternative, data: alternative}
 }

@@ -20,6 +20,7 @@ import {
   pumpsOfDesign,
   wallSheetUnderUrgent,
 } from './pages-under-urgent.ts'
+import {pictureFiles} from './picture.ts'
 import {planTanks} from './plan-tanks.ts'
 import {procedureLine} from './procedure-page.ts'
 import {sectionFiles} from './section-figure.ts'
@@ -63,7 +64,7 @@ export function compilePages(
   return {
     vessel: vesselHead(vessel, content),
     pages,
-    figures: sectionFiles(desks),
+    figures: [...sectionFiles(desks), ...pictureFiles(pages)],
     records: [hoursPage(content, vesselId), calibrationsPage(desks)],
   }
 }

@@ -11,6 +11,7 @@ import type {Design} from '../handbook-model/design-content.ts'
 import type {PositionHead} from '../handbook-model/pages.ts'
 import type {Position, Tank, Vessel} from '../handbook-model/vessel-content.ts'
 import {printedText} from '../quantities/print-quantity.ts'
+import {planPicture} from './plan-of-pump.ts'
 import type {UrgentUse} from './urgent-use.ts'
 
 /** One pump with everything that its pages are made from. */
@@ -91,6 +92,7 @@ export function found<T>(thing: T | undefined, what: string): T {
 
 /** Identity of the pump as every page shows it. */
 export function positionHead(desk: PumpDesk): PositionHead {
+  const plan = planPicture(desk)
   return {
     id: desk.position.id,
     tag: desk.position.tag,
@@ -102,6 +104,7 @@ export function positionHead(desk: PumpDesk): PositionHead {
     stackLength: desk.tank ? printedValue(pumpValue(desk, 'cofferdam.stack-length')) : '',
     tankVolume: desk.tank ? printedValue(pumpValue(desk, 'tank.volume')) : '',
     critical: desk.position.critical,
+    ...(plan ? {plan} : {}),
   }
 }
 

@@ -88,6 +88,6 @@ function valuesOfPart(part: StepPart, desk: PumpDesk): readonly string[] {
 /** What a figure is drawn from, where that is a value of its own. */
 function valueBehindFigure(figure: string): readonly string[] {
   const [name, id = ''] = figure.split(':')
-  if (name === 'tightening-order') return [`${id}.order`]
+  if (name === 'tightening-order') return [`${id}.order`, `${id}.passes`]
   return name === 'seal-orientation' ? [`${id}.lips`] : []
 }

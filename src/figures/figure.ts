@@ -1,6 +1,34 @@
-/** A figure: SVG text, what it tells in words, and the data it was drawn from. */
+import {type FigureSize, figureStyles} from './figure-styles.ts'
+
+/** A figure: a drawing as a file of its own, what it tells in words, and the data it was drawn from. */
 export interface Figure {
   readonly svg: string
+  readonly width: number
+  readonly height: number
+  readonly size: FigureSize
   readonly alternative: string
   readonly data: string
+}
+
+/**
+ * A drawing, black on white, with the styles that it uses: shown by an image it takes none of its page.
+ *
+ * @param drawn
+ *   Elements with classes of `figure-styles.ts`, in units of the view box.
+ */
+export function figureOf({
+  drawn,
+  ...figure
+}: Omit<Figure, 'svg'> & {
+  readonly drawn: string
+}): Figure {
+  return {...figure, svg: drawingOf(drawn, figure)}
+}
+
+/** The text of a drawing: a root without words, for whoever shows it says them, and its styles. */
+export function drawingOf(
+  drawn: string,
+  {width, height, size}: Pick<Figure, 'width' | 'height' | 'size'>,
+): string {
+  return `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${width} ${height}"><style>${figureStyles(drawn, size)}</style>${drawn}</svg>`
 }

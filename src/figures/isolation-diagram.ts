@@ -1,6 +1,7 @@
-import type {Figure} from './figure.ts'
+import {type Figure, figureOf} from './figure.ts'
+import {circle, type Ink, line, open, painted, solid} from './ink.ts'
 import {type DiagramLegend, diagramLegend, meaningOf} from './isolation-legend.ts'
-import {hangingTag, line, type PointKind, type PointState, padlock, pointSymbol} from './isolation-symbols.ts'
+import {hangingTag, type PointKind, type PointState, padlock, pointSymbol} from './isolation-symbols.ts'
 import {escaped, rounded, textLines, textWidth} from './svg-text.ts'
 
 /** A point of the isolation list of one pump, as it stands now. */
@@ -60,18 +61,21 @@ export function isolationDiagram(input: {
     width,
   )
   const alternative = `Isolation lines of pump ${input.pump}, ${input.phase}. ${input.roles.map(roleWords).join('; ')}.`
-  return {
-    svg: [
-      `<svg class="figure figure-wide" viewBox="0 0 ${width} ${rounded(legend.bottom)}" role="img" aria-label="${escaped(alternative)}">`,
-      `<text class="figure-strong figure-mid" x="${width / 2}" y="40">${escaped(`pump ${input.pump} · ${input.phase}`)}</text>`,
-      ...columns.map(({svg}) => svg),
-      machine(columns[0]?.spans ?? [], columns[1]?.spans ?? [], foot),
-      legend.svg,
-      '</svg>',
-    ].join(''),
+  return figureOf({
+    size: 'wide',
+    width,
+    height: Math.ceil(legend.bottom),
+    drawn: painted([
+      {
+        words: `<text class="strong mid" x="${width / 2}" y="40">${escaped(`pump ${input.pump} · ${input.phase}`)}</text>`,
+      },
+      ...columns.flatMap(({inks}) => inks),
+      ...machine(columns[0]?.spans ?? [], columns[1]?.spans ?? [], foot),
+      ...legend.inks,
+    ]),
     alternative,
     data: `${input.phase}: ${input.roles.flatMap(roleData).join('; ')}.`,
-  }
+  })
 }
 
 /** Number, tag, kind and state of each point in short; what this procedure leaves alone stands nowhere else on its page, so that its words stand here. */
@@ -108,24 +112,25 @@ function columnOf(
   roles: readonly DiagramRole[],
   spaces: readonly DiagramSpace[],
   mirrored: boolean,
-): {readonly svg: string; readonly bottom: number; readonly spans: readonly Span[]} {
+): Drawn & {readonly spans: readonly Span[]} {
   const spans: Span[] = []
-  const svg: string[] = []
+  const inks: Ink[] = []
   let y = top
   for (const space of spaces) {
     const from = y
     for (const role of roles.filter((one) => one.space === space)) {
-      svg.push(word(role.title, textEdge(mirrored), y + 32))
+      inks.push(word(role.title, textEdge(mirrored), y + 32))
       const drawn = role.points.length === 0 ? stubOf(y, mirrored) : rowsOf(role, y + 40, mirrored)
-      svg.push(drawn.svg)
+      inks.push(...drawn.inks)
       y = drawn.bottom + 6
     }
     if (y > from) {
+      y = Math.max(y, from + textWidth(space, letter, true) + 24)
       spans.push({space, from, to: y})
       y += 24
     }
   }
-  return {svg: svg.join(''), bottom: y, spans}
+  return {inks, bottom: y, spans}
 }
 
 /** Where texts begin: beside the symbols on the left, beside the pump on the right. */
@@ -134,7 +139,7 @@ function textEdge(mirrored: boolean): number {
 }
 
 interface Drawn {
-  readonly svg: string
+  readonly inks: readonly Ink[]
   readonly bottom: number
 }
 
@@ -144,28 +149,28 @@ function stubOf(y: number, mirrored: boolean): Drawn {
   const pipe = y + 62
   const at = mirrored ? textEdge(mirrored) + 100 : textEdge(mirrored)
   const stub = `M${x(edge)} ${pipe}H${x(edge - 90)}M${x(edge - 90)} ${pipe - 20}v40`
-  return {svg: `${line(stub)}${word('none on this pump', at, pipe + 13)}`, bottom: pipe + 26}
+  return {inks: [line(stub), word('none on this pump', at, pipe + 13)], bottom: pipe + 26}
 }
 
 function rowsOf(role: DiagramRole, start: number, mirrored: boolean): Drawn {
-  const svg: string[] = []
+  const inks: Ink[] = []
   let y = start
   let before: number | undefined
   for (const [index, point] of role.points.entries()) {
     const pipe = y + 60
     const inPipe = role.onePipe && point.kind !== 'fuse'
     const goesOn = inPipe && role.points.slice(index + 1).some(({kind}) => kind !== 'fuse')
-    svg.push(
-      inPipe && before !== undefined
+    inks.push(
+      ...(inPipe && before !== undefined
         ? pipeBehind(point, before, pipe, xOn(mirrored))
-        : ownPipe(point, pipe, xOn(mirrored), goesOn ? behindAt : undefined),
+        : ownPipe(point, pipe, xOn(mirrored), goesOn ? behindAt : undefined)),
     )
     if (inPipe) before = pipe
     const label = labelOf(point, textEdge(mirrored), y, pipe)
-    svg.push(label.svg, securedSign(point.secured, xOn(mirrored)(symbolAt), pipe - 48))
+    inks.push(...label.inks, ...securedSign(point.secured, xOn(mirrored)(symbolAt), pipe - 48))
     y = Math.max(label.bottom, pipe + 36)
   }
-  return {svg: svg.join(''), bottom: y}
+  return {inks, bottom: y}
 }
 
 /** Number and tag above the pipe; the state behind them where it has the room, else below the pipe. */
@@ -177,13 +182,13 @@ function labelOf(point: DiagramPoint, x: number, y: number, pipe: number): Drawn
   const fits = beside + textWidth(state, letter) <= room
   const lines = fits ? [] : textLines(state, letter, room)
   return {
-    svg: [
-      `<circle class="figure-part" cx="${x + 27}" cy="${y + 28}" r="24"/>`,
-      `<text class="figure-strong figure-mid" x="${x + 27}" y="${y + 39}">${point.number}</text>`,
-      `<text class="figure-strong" x="${wordsAt}" y="${y + 39}">${escaped(point.tag)}</text>`,
-      fits ? word(state, wordsAt + beside, y + 39) : '',
+    inks: [
+      open(circle(x + 27, y + 28, 24)),
+      {words: `<text class="strong mid" x="${x + 27}" y="${y + 39}">${point.number}</text>`},
+      {words: `<text class="strong" x="${wordsAt}" y="${y + 39}">${escaped(point.tag)}</text>`},
+      ...(fits ? [word(state, wordsAt + beside, y + 39)] : []),
       ...lines.map((text, index) => word(text, wordsAt, pipe + 40 + index * step)),
-    ].join(''),
+    ],
     bottom: fits ? pipe + 18 : pipe + 40 + lines.length * step - 22,
   }
 }
@@ -192,29 +197,37 @@ function labelOf(point: DiagramPoint, x: number, y: number, pipe: number): Drawn
 const symbolAt = 64
 const behindAt = 12
 
-function securedSign(secured: DiagramPoint['secured'], x: number, y: number): string {
-  if (secured === undefined) return ''
+function securedSign(secured: DiagramPoint['secured'], x: number, y: number): readonly Ink[] {
+  if (secured === undefined) return []
   return secured === 'locked' ? padlock(x, y) : hangingTag(x, y)
 }
 
 /** A point on a pipe from the pump outwards, to where the drawing breaks off or another point stands behind it. */
-function ownPipe(point: DiagramPoint, y: number, x: (at: number) => number, next?: number): string {
-  const wire = point.kind === 'fuse' ? ' stroke-dasharray="16 9"' : ''
+function ownPipe(point: DiagramPoint, y: number, x: (at: number) => number, next?: number): readonly Ink[] {
   const ends = point.kind === 'plug' || point.kind === 'transport-bolt' || point.kind === 'relief-valve'
   const outer = next ?? 10
-  const mark = ends || next !== undefined ? '' : line(`M${x(outer) - 7} ${y + 14}l14 -28`)
+  const mark = ends || next !== undefined ? '' : `M${x(outer) - 7} ${y + 14}l14 -28`
   const pipe = `M${x(edge)} ${y}H${x(ends ? symbolAt : outer)}`
-  return `${line(pipe, wire)}${mark}${pointSymbol(point.kind, point.state, x(symbolAt), y, x(0) === 0 ? 1 : -1)}`
+  return [
+    point.kind === 'fuse' ? {layer: 'line wire', d: pipe} : line(pipe),
+    line(mark),
+    ...pointSymbol(point.kind, point.state, x(symbolAt), y, x(0) === 0 ? 1 : -1),
+  ]
 }
 
 /** A point behind another one in the same pipe: the pipe turns down and back through it, and breaks off beyond. */
-function pipeBehind(point: DiagramPoint, behind: number, y: number, x: (at: number) => number): string {
+function pipeBehind(
+  point: DiagramPoint,
+  behind: number,
+  y: number,
+  x: (at: number) => number,
+): readonly Ink[] {
   const pipe = `M${x(behindAt)} ${behind}V${y}H${x(112)}M${x(110) - 6} ${y + 14}l12 -28`
-  return `${line(pipe)}${pointSymbol(point.kind, point.state, x(symbolAt), y, x(0) === 0 ? 1 : -1)}`
+  return [line(pipe), ...pointSymbol(point.kind, point.state, x(symbolAt), y, x(0) === 0 ? 1 : -1)]
 }
 
 /** The pump between both columns: spaces as bars, hydraulic motor above, shaft, pump below with its riser. */
-function machine(spansLeft: readonly Span[], spansRight: readonly Span[], foot: number): string {
+function machine(spansLeft: readonly Span[], spansRight: readonly Span[], foot: number): readonly Ink[] {
   const oil = spansLeft.find(({space}) => space === 'oil side')
   const cargo = spansRight.find(({space}) => space === 'cargo side')
   const middle = width / 2 - 14
@@ -224,25 +237,33 @@ function machine(spansLeft: readonly Span[], spansRight: readonly Span[], foot: 
   const shaft = [-6, 6].map((side) => `M${middle + side} ${rounded(motor)}V${rounded(pump)}`).join('')
   const riser = cargo ? `M${middle} ${rounded(pump)}h58V${rounded(cargo.to - 40)}H${width - edge - bar}` : ''
   return [
-    ...spansLeft.map((span) => barOf(span, edge)),
-    ...spansRight.map((span) => barOf(span, width - edge - bar)),
+    ...spansLeft.flatMap((span) => barOf(span, edge)),
+    ...spansRight.flatMap((span) => barOf(span, width - edge - bar)),
     line(`${feed}${shaft}${riser}`),
-    wheel(middle, motor, -1),
-    wheel(middle, pump, 1),
-  ].join('')
+    ...wheel(middle, motor, -1),
+    ...wheel(middle, pump, 1),
+  ]
 }
 
 /** A round machine: its triangle points inwards from the left for a motor, outwards to the right for a pump. */
-function wheel(x: number, y: number, way: 1 | -1): string {
+function wheel(x: number, y: number, way: 1 | -1): readonly Ink[] {
   const radius = 38
   const [base, tip] = way === 1 ? [x + 8, x + radius] : [x - radius + 8, x]
-  return `<circle class="figure-part" cx="${rounded(x)}" cy="${rounded(y)}" r="${radius}"/><path class="figure-solid" d="M${rounded(tip)} ${rounded(y)}L${rounded(base)} ${rounded(y - 17)}v34z"/>`
+  return [
+    open(circle(Math.round(x), Math.round(y), radius)),
+    solid(`M${rounded(tip)} ${rounded(y)}L${rounded(base)} ${rounded(y - 17)}v34z`),
+  ]
 }
 
 /** A space of the pump, named along its bar. */
-function barOf({space, from, to}: Span, x: number): string {
+function barOf({space, from, to}: Span, x: number): readonly Ink[] {
   const middle = rounded((from + to) / 2)
-  return `<path class="figure-part" d="M${x} ${rounded(from)}h${bar}V${rounded(to)}h-${bar}z"/><text class="figure-strong figure-mid" transform="translate(${x + bar / 2 + 13} ${middle}) rotate(-90)">${space}</text>`
+  return [
+    open(`M${x} ${rounded(from)}h${bar}V${rounded(to)}h-${bar}z`),
+    {
+      words: `<text class="strong mid" transform="translate(${x + bar / 2 + 13} ${middle}) rotate(-90)">${space}</text>`,
+    },
+  ]
 }
 
 /** Places on the left side, and the same ones seen in a mirror for the right side. */
@@ -250,6 +271,6 @@ function xOn(mirrored: boolean): (at: number) => number {
   return (at) => (mirrored ? width - at : at)
 }
 
-function word(text: string, x: number, y: number): string {
-  return `<text x="${rounded(x)}" y="${rounded(y)}">${escaped(text)}</text>`
+function word(text: string, x: number, y: number): Ink {
+  return {words: `<text x="${Math.round(x)}" y="${Math.round(y)}">${escaped(text)}</text>`}
 }

@@ -1,9 +1,10 @@
-import {hangingTag, line, type PointKind, type PointState, padlock, pointSymbol} from './isolation-symbols.ts'
+import {type Ink, line} from './ink.ts'
+import {hangingTag, type PointKind, type PointState, padlock, pointSymbol} from './isolation-symbols.ts'
 import {rounded, textWidth} from './svg-text.ts'
 
 /** What the symbols of a diagram mean, below it. */
 export interface DiagramLegend {
-  readonly svg: string
+  readonly inks: readonly Ink[]
   readonly bottom: number
 }
 
@@ -36,13 +37,13 @@ export function diagramLegend(
   from: number,
   width: number,
 ): DiagramLegend {
-  const found = new Map<string, (x: number, y: number) => string>()
+  const found = new Map<string, (x: number, y: number) => readonly Ink[]>()
   for (const {kind, state} of points)
     found.set(meaningOf({kind, state}), (x, y) => pointSymbol(kind, state, x, y))
   if (points.some(({secured}) => secured === 'locked')) found.set('lock', padlock)
   if (points.some(({secured}) => secured !== undefined && secured !== 'locked'))
     found.set('seal or tag', hangingTag)
-  const svg: string[] = [line(`M0 ${rounded(from)}H${width}`)]
+  const inks: Ink[] = [line(`M0 ${rounded(from)}H${width}`)]
   let x = 0
   let y = from + 56
   for (const [words, draw] of found) {
@@ -51,8 +52,10 @@ export function diagramLegend(
       x = 0
       y += row
     }
-    svg.push(draw(x + 42, y), `<text x="${rounded(x + 90)}" y="${rounded(y + 13)}">${words}</text>`)
+    inks.push(...draw(x + 42, y), {
+      words: `<text x="${rounded(x + 90)}" y="${rounded(y + 13)}">${words}</text>`,
+    })
     x += 90 + textWidth(words, letter) + gap
   }
-  return {svg: svg.join(''), bottom: y + 52}
+  return {inks, bottom: y + 52}
 }

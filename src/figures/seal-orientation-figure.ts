@@ -1,4 +1,4 @@
-import type {Figure} from './figure.ts'
+import {type Figure, figureOf} from './figure.ts'
 import {escaped, rounded, textLines} from './svg-text.ts'
 
 /** A space that a lip keeps out, in their order from the wet end up. */
@@ -53,19 +53,20 @@ export function sealOrientationFigure(input: {
     const top = bottom - each * (index + 1)
     return `${lipShape(top, each, ways[index] ?? 'up')}${labelOf(lip, index + 1, top, each, ways[index] ?? 'up')}`
   })
-  return {
-    svg: [
-      `<svg class="figure figure-middle" viewBox="0 0 ${width} ${rounded(height)}" role="img" aria-label="${escaped(alternative)}">`,
+  return figureOf({
+    size: 'middle',
+    width,
+    height: Math.ceil(height),
+    drawn: [
       surroundings(bottom, height),
       sideName(`${above} side`, band - 34),
       sideName(`${below} side`, height - 28),
-      `<text class="figure-word" x="${words}" y="${band - 34}">as it stands in the pump</text>`,
+      `<text x="${words}" y="${band - 34}">as it stands in the pump</text>`,
       ...drawn,
-      '</svg>',
     ].join(''),
     alternative,
     data: `In the pump ${below} below, ${above} above; ${told.join('; ')}.`,
-  }
+  })
 }
 
 type Way = 'up' | 'down'
@@ -76,7 +77,7 @@ function looksAt({faces}: OrientedLip): string {
 }
 
 function sideName(name: string, y: number): string {
-  return `<text class="figure-word figure-strong" x="${shaft + 40}" y="${rounded(y)}">${name.toUpperCase()}</text>`
+  return `<text class="strong" x="${shaft + 40}" y="${rounded(y)}">${name.toUpperCase()}</text>`
 }
 
 /** Running surface on the left, housing with its shoulder on the right, both hatched; centre line and ends broken off. */
@@ -87,11 +88,11 @@ function surroundings(bottom: number, height: number): string {
     hatched.push(cut(seat, housing, y, band, bottom, -1))
   }
   return [
-    `<path class="figure-thin" d="M40 0V${rounded(height)}"/>`,
-    `<path class="figure-hair" d="${hatched.join('')}"/>`,
-    `<path class="figure-line" d="M110 0V${rounded(height)}"/>`,
-    `<path class="figure-bold" d="M${shaft} 0V${rounded(height)}"/>`,
-    `<path class="figure-line" d="M${seat} ${band}H${housing}V${rounded(bottom)}H${seat}z"/>`,
+    `<path class="thin" d="M40 0V${rounded(height)}"/>`,
+    `<path class="hair" d="${hatched.join('')}"/>`,
+    `<path class="line" d="M110 0V${rounded(height)}"/>`,
+    `<path class="bold" d="M${shaft} 0V${rounded(height)}"/>`,
+    `<path class="line" d="M${seat} ${band}H${housing}V${rounded(bottom)}H${seat}z"/>`,
   ].join('')
 }
 
@@ -111,7 +112,7 @@ function lipShape(top: number, each: number, way: Way): string {
   const y = (part: number): string => rounded(way === 'down' ? top + part * each : top + (1 - part) * each)
   const inner = shaft + 4
   const fork = `M${seat} ${y(0.06)}H${inner + 64}L${inner} ${y(0.72)}L${inner + 44} ${y(0.93)}L${inner + 62} ${y(0.78)}L${inner + 50} ${y(0.68)}L${inner + 100} ${y(0.26)}H${seat - 44}V${y(0.94)}H${seat}z`
-  return `<path class="figure-solid" d="${fork}"/><circle class="figure-part" cx="${inner + 84}" cy="${y(0.7)}" r="22"/>`
+  return `<path class="solid" d="${fork}"/><circle class="part" cx="${inner + 84}" cy="${y(0.7)}" r="22"/>`
 }
 
 /** Arrow towards what the lip looks at, with its number, title and direction. */
@@ -127,7 +128,7 @@ function labelOf(lip: OrientedLip, number: number, top: number, each: number, wa
   const first = middle - ((title.length + looks.length - 1) * line) / 2 + 12
   const texts = [...title, ...looks].map(
     (text, index) =>
-      `<text class="figure-word${index < title.length ? ' figure-strong' : ''}" x="${words}" y="${rounded(first + index * line)}">${escaped(text)}</text>`,
+      `<text${index < title.length ? ' class="strong"' : ''} x="${words}" y="${rounded(first + index * line)}">${escaped(text)}</text>`,
   )
-  return `<path class="figure-solid" d="${point}"/>${texts.join('')}`
+  return `<path class="solid" d="${point}"/>${texts.join('')}`
 }

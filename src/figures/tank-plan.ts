@@ -1,5 +1,5 @@
-import type {Figure} from './figure.ts'
-import {escaped, rounded} from './svg-text.ts'
+import {type Figure, figureOf} from './figure.ts'
+import {escaped, rounded, textWidth} from './svg-text.ts'
 
 /** A tank on the plan, in hundredths of the ship's length and breadth; bow to the left, port below. */
 export interface PlanShape {
@@ -17,57 +17,66 @@ const width = 1000
 const breadth = 240
 const bow = 90
 const stern = 60
+const total = width + bow + stern
 
 /**
- * Tank plan of a vessel seen from above: deck outline, tanks and their tags; one tank marked by hatch and heavy outline.
- *
- * @param name
- *   Prefix of element ids, so that two plans may stand on one page.
+ * Tank plan of a vessel seen from above: deck outline, tanks with their tags, and a way to the page of each pump. It takes
+ * the styles of its page, for its tanks are links.
  */
-export function tankPlan(input: {
-  readonly tanks: readonly PlanShape[]
-  readonly marked?: string
-  readonly name: string
-  readonly small: boolean
-}): Omit<Figure, 'data'> {
-  const place = input.tanks.findIndex((tank) => tank.id === input.marked)
-  const cells = input.small
-    ? [
-        outlinesOf(input.tanks.slice(0, Math.max(0, place))),
-        cellsOf(input, (tank) => tank.id === input.marked),
-        outlinesOf(input.tanks.slice(place + 1)),
-      ].join('')
-    : cellsOf(input, () => true)
-  const marked = input.tanks.find((tank) => tank.id === input.marked)
-  const alternative = marked
-    ? `Tank plan, bow to the left, port side below; tank ${marked.tag} is marked.`
-    : `Tank plan, bow to the left, port side below, with the tanks ${input.tanks.map((tank) => tank.tag).join(', ')}.`
-  const total = width + bow + stern
-  const middle = breadth / 2
-  const outline = `M4 ${middle}Q${bow * 0.5} 14 ${bow} 4H${bow + width + stern * 0.5}Q${total - 4} 8 ${total - 4} ${middle}Q${total - 4} ${breadth - 8} ${bow + width + stern * 0.5} ${breadth - 4}H${bow}Q${bow * 0.5} ${breadth - 14} 4 ${middle}Z`
-  const hatch = `<defs><pattern id="${input.name}-hatch" width="10" height="10" patternUnits="userSpaceOnUse" patternTransform="rotate(45)"><path class="plan-hatch" d="M0 0V10"/></pattern></defs>`
-  const role = `role="${input.small ? 'img' : 'group'}" aria-label="${escaped(alternative)}"`
+export function tankPlan({tanks}: {readonly tanks: readonly PlanShape[]}): {
+  readonly svg: string
+  readonly alternative: string
+} {
+  const alternative = `Tank plan, bow to the left, port side below, with the tanks ${tanks.map((tank) => tank.tag).join(', ')}.`
   return {
-    svg: `<svg class="plan" viewBox="0 0 ${total} ${breadth}" ${role}>${hatch}<path class="plan-hull" d="${outline}"/>${cells}</svg>`,
+    svg: `<svg class="plan" viewBox="0 0 ${total} ${breadth}" role="group" aria-label="${escaped(alternative)}"><path class="plan-hull" d="${hull(0)}"/>${tanks.map(cellOf).join('')}</svg>`,
     alternative,
   }
 }
 
-function cellsOf(input: Parameters<typeof tankPlan>[0], wanted: (tank: PlanShape) => boolean): string {
-  return input.tanks
-    .filter(wanted)
-    .map((tank) => cellOf(tank, tank.id === input.marked, input.name, input.small))
-    .join('')
+/** Letters of the small plan: a capital is 2.5 mm high where it is 30 mm wide, as on a sheet. */
+const letter = 134
+/** Room above and below the hull for the tag. */
+const band = 140
+
+/** The same plan small, with one tank marked by a hatch, a heavy outline and its tag beside the hull on its side; a portable pump hangs in none. */
+export function markedPlan(tanks: readonly PlanShape[], marked: PlanShape | undefined): Figure {
+  const alternative = `Tank plan, bow to the left, port side below; ${marked ? `tank ${marked.tag}` : 'no tank'} is marked.`
+
+  return figureOf({
+    size: 'small',
+    width: total,
+    height: breadth + 2 * band,
+    drawn: [
+      '<defs><pattern id="h" width="14" height="14" patternUnits="userSpaceOnUse" patternTransform="rotate(45)"><path class="tank-hatch" d="M0 0V14"/></pattern></defs>',
+      `<path class="hull" d="${hull(band)}"/>`,
+      `<path class="tanks" d="${tanks.flatMap((tank) => (tank === marked ? [] : [boxOf(tank, band)])).join('')}"/>`,
+      marked ? markOf(marked) : '',
+    ].join(''),
+    alternative,
+    data: alternative,
+  })
 }
 
-/** Tanks without a word or a link, in one path, for the small plan stands on every page of a pump; the marked one keeps its turn. */
-function outlinesOf(tanks: readonly PlanShape[]): string {
-  if (tanks.length === 0) return ''
-  const boxes = tanks.map((tank) => {
-    const {x, y, w, h} = placeOf(tank)
-    return `M${rounded(x)} ${rounded(y)}h${rounded(w)}v${rounded(h)}h${rounded(-w)}z`
-  })
-  return `<path class="plan-tank" d="${boxes.join('')}"/>`
+function markOf(marked: PlanShape): string {
+  const {x, y, w, h} = placeOf(marked)
+  const isBelow = marked.top >= 50
+  const half = textWidth(marked.tag, letter, true) / 2
+  const tagAt = Math.min(Math.max(x + w / 2, half + 4), total - half - 4)
+  const lead = `M${rounded(x + w / 2)} ${rounded(band + y + (isBelow ? h : 0))}V${isBelow ? breadth + band + 6 : band - 6}`
+  return `<path class="tank-marked" fill="url(#h)" d="${boxOf(marked, band)}${lead}"/><text class="tag" x="${rounded(tagAt)}" y="${isBelow ? breadth + 2 * band - 30 : 114}">${escaped(marked.tag)}</text>`
+}
+
+/** Deck outline, its highest point at a height. */
+function hull(top: number): string {
+  const middle = top + breadth / 2
+  const aft = bow + width + stern * 0.5
+  return `M4 ${middle}Q${bow * 0.5} ${top + 14} ${bow} ${top + 4}H${aft}Q${total - 4} ${top + 8} ${total - 4} ${middle}Q${total - 4} ${top + breadth - 8} ${aft} ${top + breadth - 4}H${bow}Q${bow * 0.5} ${top + breadth - 14} 4 ${middle}Z`
+}
+
+function boxOf(tank: PlanShape, down: number): string {
+  const {x, y, w, h} = placeOf(tank)
+  return `M${rounded(x)} ${rounded(y + down)}h${rounded(w)}v${rounded(h)}h${rounded(-w)}z`
 }
 
 function placeOf(tank: PlanShape): {
@@ -84,33 +93,29 @@ function placeOf(tank: PlanShape): {
   }
 }
 
-function cellOf(tank: PlanShape, marked: boolean, name: string, small: boolean): string {
+function cellOf(tank: PlanShape): string {
   const {x, y, w, h} = placeOf(tank)
-  const fill = marked ? ` style="fill:url(#${name}-hatch)"` : ''
-  const box = `<rect class="plan-tank${marked ? ' plan-marked' : ''}" x="${rounded(x)}" y="${rounded(y)}" width="${rounded(w)}" height="${rounded(h)}"${fill}/>`
   const words = tank.tag.split(' ')
   const lines = words
     .map(
       (word, index) =>
-        `<tspan x="${rounded(x + w / 2)}" dy="${index === 0 ? rounded((1 - words.length) * 11) : '24'}"${small ? '' : pressed(word, w)}>${escaped(word)}</tspan>`,
+        `<tspan x="${rounded(x + w / 2)}" dy="${index === 0 ? rounded((1 - words.length) * 11) : '24'}"${pressed(word, w)}>${escaped(word)}</tspan>`,
     )
     .join('')
-  const label =
-    small && !marked
-      ? ''
-      : `<text class="plan-tag${marked ? ' plan-tag-marked' : ''}" x="${rounded(x + w / 2)}" y="${rounded(y + h / 2)}">${lines}</text>`
-  const cell = `${box}${label}`
-  return tank.address === undefined || small
+  const cell = `<path class="plan-tank" d="${boxOf(tank, 0)}"/><text class="plan-tag" x="${rounded(x + w / 2)}" y="${rounded(y + h / 2)}">${lines}</text>`
+  return tank.address === undefined
     ? cell
     : `<a class="plan-link" href="${escaped(tank.address)}" aria-label="Pump ${escaped(tank.tag)}">${cell}</a>`
 }
 
 /** Width of a letter of a tag, as drawn at most, and the room kept free at each side. */
-const letter = 14
+const tagLetter = 14
 const margin = 4
 
 /** Presses a word together that is wider than its tank, so that it stays inside. */
 function pressed(word: string, w: number): string {
   const room = w - 2 * margin
-  return word.length * letter > room ? ` textLength="${rounded(room)}" lengthAdjust="spacingAndGlyphs"` : ''
+  return word.length * tagLetter > room
+    ? ` textLength="${rounded(room)}" lengthAdjust="spacingAndGlyphs"`
+    : ''
 }

@@ -88,6 +88,8 @@ export interface PositionHead {
   readonly stackLength: string
   readonly tankVolume: string
   readonly critical: boolean
+  /** Tank plan with its tank marked; absent where it hangs in none. */
+  readonly plan?: Picture
 }
 
 /** Inline text bound to this pump. `value` shows a figure with its unit and links to its explanation. */
@@ -439,16 +441,29 @@ export interface BoundReading {
   readonly limits: readonly LimitLine[]
 }
 
-/** A small figure from data: SVG text by src/figures, with its text alternative. */
+/** A drawing that pages share, as a file below the vessel's folder, with what it tells in words. */
+export interface Picture {
+  /** Named by its content, so that a page never shows a drawing that was changed after it. */
+  readonly path: string
+  readonly svg: string
+  readonly width: number
+  readonly height: number
+  /** How wide it stands on paper. */
+  readonly size: 'small' | 'middle' | 'wide'
+  readonly alternative: string
+}
+
+/** A figure of a page, drawn from data. */
 export interface BoundFigure {
   readonly id: string
-  readonly svg: string
-  readonly alternative: string
+  readonly picture: Picture
   readonly caption: string
   /** Too wide for a narrow screen: it keeps its size and is pushed sideways. */
   readonly wide?: true
   /** The data behind it, for the technical text. */
   readonly data: string
+  /** Values that stand in the drawing: lines of the technical text of their own, so that a value that moves is told as one. */
+  readonly values: readonly ValueLine[]
 }
 
 export interface JobPage {

@@ -42,7 +42,6 @@ export interface PageView {
   readonly base: string
   readonly body: string
   readonly documentTitle: string
-  readonly smallPlan: string
   readonly largePlan: string
   readonly units: readonly UnitView[]
   /** Tools and parts of a procedure in rows that fit a sheet each. */
@@ -84,7 +83,6 @@ export function pageView(plain: Page, handbook: HandbookPages, state: PageState)
     ...tank,
     ...(position ? {address: `${base}${position.path}`} : {}),
   }))
-  const tank = head.position ? vessel.tanks.find((one) => one.position?.id === head.position?.id) : undefined
   return {
     page,
     blocks,
@@ -98,8 +96,7 @@ export function pageView(plain: Page, handbook: HandbookPages, state: PageState)
     documentTitle: [head.position?.tag, head.title, vessel.name]
       .filter((one) => one !== undefined)
       .join(' · '),
-    smallPlan: tank ? tankPlan({tanks, marked: tank.id, name: 'small-plan', small: true}).svg : '',
-    largePlan: page.kind === 'start' ? tankPlan({tanks, name: 'plan', small: false}).svg : '',
+    largePlan: page.kind === 'start' ? tankPlan({tanks}).svg : '',
     units: page.kind === 'procedure' ? page.sections.flatMap(unitsOf) : [],
     toolRows: page.kind === 'procedure' ? rowsOf(page.tools) : [],
     partRows: page.kind === 'procedure' ? rowsOf(page.parts) : [],

@@ -98,6 +98,7 @@ function partLines(part: BoundPart, step: string): readonly TechnicalLine[] {
       return [
         line('variant', part.variant ?? ''),
         line('figure', part.figure.data),
+        ...part.figure.values.flatMap(valueLines),
         line('caption', part.figure.caption),
       ]
     case 'isolate':

@@ -33,7 +33,7 @@ test('a draft of a procedure that nobody tried says so, in its title block and o
       procedurePage,
     ])
     const page = pages.get(procedurePage) ?? ''
-    expect(/<thead class="running">.*?<\/thead>/u.exec(page)?.[0]).toContain(`DRAFT, NOT ISSUED, ${words}`)
+    expect(/<thead class="running">.*?<\/thead>/su.exec(page)?.[0]).toContain(`DRAFT, NOT ISSUED, ${words}`)
     expect(page).toContain(`<dd class="draft">DRAFT, NOT ISSUED, ${words}</dd>`)
     expect(await untriedOf(content)).toMatchObject({
       untried: ['ring-check'],

@@ -134,7 +134,8 @@ test('one of a figure alone stands above every page that shows the figure', () =
       content
         .read(procedure)
         .replace('id: ring-check', 'id: ring-look')
-        .replace('   ::value{ref=hub-bolts.torque}\n\n', ''),
+        .replace('   ::value{ref=hub-bolts.torque}\n\n', '')
+        .replace(/ {3}::figure\{.*\}\n\n/u, ''),
     )
     content.replace('jobs/ring-service.yaml', '[ring-check]', '[ring-check, ring-look]')
     content.write('urgent/t-07.yaml', urgentText({procedures: '[]', ...otherTorque}))

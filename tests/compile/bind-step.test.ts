@@ -220,8 +220,11 @@ describe('other parts of a step', () => {
 
   test('the tightening order of a joint is drawn from its computed order', () => {
     const [one] = bound([{kind: 'figure', figure: 'tightening-order:hub-bolts', caption: 'Order', place}])
-    expect(one).toMatchObject({kind: 'figure', figure: {caption: 'Order', data: 'order 1 3 2 4'}})
-    expect(one?.kind === 'figure' && one.figure.svg).toMatch(/^<svg /u)
+    expect(one).toMatchObject({
+      kind: 'figure',
+      figure: {caption: 'Order', data: 'hub bolts: 4; order 1 3 2 4', values: [{id: 'hub-bolts.passes'}]},
+    })
+    expect(one?.kind === 'figure' && one.figure.picture.svg).toMatch(/^<svg /u)
   })
 
   test('two figures of one page have ids of their own procedure', () => {
@@ -232,6 +235,6 @@ describe('other parts of a step', () => {
   test('the tank plan shows where this pump hangs', () => {
     const [one] = bound([{kind: 'figure', figure: 'tank-plan', caption: 'Where it hangs', place}])
     expect(one).toMatchObject({kind: 'figure', figure: {caption: 'Where it hangs'}})
-    expect(one?.kind === 'figure' && one.figure.alternative).toContain('tank 4S is marked')
+    expect(one?.kind === 'figure' && one.figure.picture.alternative).toContain('tank 4S is marked')
   })
 })

@@ -22,7 +22,8 @@ export function linksIn(model: unknown): readonly Omit<PageLink, 'text'>[] {
   if (Array.isArray(model)) return model.flatMap((one: unknown) => linksIn(one))
   if (typeof model !== 'object' || model === null) return []
   const below = Object.values(model).flatMap((one: unknown) => linksIn(one))
-  if (!('path' in model) || typeof model.path !== 'string') return below
+  // A picture is no link: its file is held by the test of the published files.
+  if (!('path' in model) || typeof model.path !== 'string' || 'svg' in model) return below
   const [path = '', behind] = model.path.split('#')
   const fragment = 'fragment' in model && typeof model.fragment === 'string' ? model.fragment : behind
   return [{path, ...(fragment === undefined ? {} : {fragment})}, ...below]

@@ -110,6 +110,11 @@ describe('values used', () => {
         }),
       ]),
     ])
-    expect(idsOf(page)).toEqual(['lower-ring.minimum-new', 'lower-ring.renewal', 'hub-bolts.order'])
+    expect(idsOf(page)).toEqual([
+      'lower-ring.minimum-new',
+      'lower-ring.renewal',
+      'hub-bolts.order',
+      'hub-bolts.passes',
+    ])
   })
 })

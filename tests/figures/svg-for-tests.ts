@@ -1,7 +1,4 @@
-import {readFileSync} from 'node:fs'
 import {textWidth} from '../../src/figures/svg-text.ts'
-
-const styles = readFileSync(new URL('../../templates/styles/3-parts.css', import.meta.url), 'utf8')
 
 /** A box of a figure in units of its view box. */
 export interface Box {
@@ -11,46 +8,60 @@ export interface Box {
   readonly bottom: number
 }
 
+/** A text with the room that it takes up. */
+export interface TextBox extends Box {
+  readonly text: string
+  readonly size: number
+}
+
+/** Height of a capital letter of a sans-serif face, in shares of its size. */
+export const capital = 0.716
+
+/** Millimetres that a figure is wide on paper. */
+export const paperWidths = {small: 52, middle: 120, wide: 150} as const
+
 /** Size of the view box. */
 export function viewOf(svg: string): {readonly width: number; readonly height: number} {
   const [, width, height] = /viewBox="0 0 ([\d.]+) ([\d.]+)"/u.exec(svg) ?? []
   return {width: Number(width), height: Number(height)}
 }
 
-/** Size of a letter of a class as the stylesheet gives it, in units of the view box. */
-export function letterSize(name: string): number {
-  const sizes = [...styles.matchAll(/([^{}]+)\{([^{}]*)\}/gu)].flatMap(([, selectors = '', body = '']) => {
-    const size = /font-size:([\d.]+)px/u.exec(body)?.[1]
-    return size !== undefined && selectors.split(',').some((one) => one.trim() === `.${name}`)
-      ? [Number(size)]
-      : []
-  })
-  return sizes.at(-1) ?? Number.NaN
+/** Declarations of a class in the styles of the drawing itself. */
+function ruleOf(svg: string, name: string): string {
+  return new RegExp(`\\.${name}\\{([^}]*)\\}`, 'u').exec(svg)?.[1] ?? ''
 }
 
-/** Every text with the room that it takes up. */
-export function textsOf(svg: string): readonly (Box & {readonly text: string; readonly size: number})[] {
-  return [...svg.matchAll(/<text(?: class="([^"]+)")? x="([\d.]+)" y="([\d.]+)"[^>]*>([^<]*)<\/text>/gu)].map(
-    ([, classes = '', x, y, written = '']) => {
-      const names = classes.split(' ')
-      const sizes = names.map(letterSize).filter((one) => !Number.isNaN(one))
-      const size = sizes.at(-1) ?? letterSize('figure-wide text')
-      const text = written
-        .replaceAll('&amp;', '&')
-        .replaceAll('&lt;', '<')
-        .replaceAll('&gt;', '>')
-        .replaceAll('&quot;', '"')
-      const width = textWidth(text, size, names.includes('figure-strong'))
-      const middle = names.includes('figure-mid')
-      const left = Number(x) - (middle ? width / 2 : 0)
-      return {
-        text,
-        size,
-        left,
-        right: left + width,
-        top: Number(y) - size * 0.75,
-        bottom: Number(y) + size * 0.22,
-      }
-    },
-  )
+/** Every text with the room that it takes up, by the styles that the drawing carries; a turned one reads upwards. */
+export function textsOf(svg: string): readonly TextBox[] {
+  const usual = Number(/text\{font:([\d.]+)px/u.exec(svg)?.[1])
+  return [...svg.matchAll(/<text\b([^>]*)>([^<]*)<\/text>/gu)].map(([, how = '', written = '']) => {
+    const attribute = (name: string): string => new RegExp(`\\b${name}="([^"]*)"`, 'u').exec(how)?.[1] ?? ''
+    const rules = attribute('class')
+      .split(' ')
+      .map((name) => ruleOf(svg, name))
+      .join(';')
+    const size = Number(/font-size:([\d.]+)px/u.exec(rules)?.[1] ?? usual)
+    const text = written
+      .replaceAll('&amp;', '&')
+      .replaceAll('&lt;', '<')
+      .replaceAll('&gt;', '>')
+      .replaceAll('&quot;', '"')
+    const width = textWidth(text, size, rules.includes('font-weight:700'))
+    const anchor = /text-anchor:(\w+)/u.exec(rules)?.[1]
+    const before = anchor === 'middle' ? width / 2 : anchor === 'end' ? width : 0
+    const [above, below] = rules.includes('dominant-baseline:central') ? [0.5, 0.5] : [0.75, 0.22]
+    const turned = /translate\(([\d.-]+) ([\d.-]+)\) rotate\(-90\)/u.exec(attribute('transform'))
+    const [x, y] = turned
+      ? [Number(turned[1]), Number(turned[2])]
+      : [Number(attribute('x')), Number(attribute('y'))]
+    const box = turned
+      ? {left: x - size * above, right: x + size * below, top: y - (width - before), bottom: y + before}
+      : {left: x - before, right: x - before + width, top: y - size * above, bottom: y + size * below}
+    return {text, size, ...box}
+  })
+}
+
+/** Whether two boxes share room. */
+export function overlap(one: Box, other: Box): boolean {
+  return one.right > other.left && other.right > one.left && one.bottom > other.top && other.bottom > one.top
 }

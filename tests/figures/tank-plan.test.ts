@@ -1,20 +1,23 @@
 import {describe, expect, test} from 'vitest'
-import {type PlanShape, tankPlan} from '../../src/figures/tank-plan.ts'
+import {markedPlan, type PlanShape, tankPlan} from '../../src/figures/tank-plan.ts'
+import {expectRoomForTexts} from './room-for-texts.ts'
+import {textsOf} from './svg-for-tests.ts'
 
-const tanks: readonly PlanShape[] = [
-  {id: '4p', tag: '4P', left: 10, right: 20, top: 50, bottom: 100, address: 'p/4p/index.html'},
-  {id: '4s', tag: '4S', left: 10, right: 20, top: 0, bottom: 50, address: 'p/4s/index.html'},
-  {id: 'slop-s', tag: 'SLOP S', left: 80, right: 90, top: 0, bottom: 50},
-]
-
-/** Numbers of an attribute, in the order of the tanks. */
-const numbersOf = (svg: string, name: string): readonly number[] =>
-  [...svg.matchAll(new RegExp(`<rect [^>]*?\\b${name}="([\\d.]+)"`, 'gu'))].map(([, number]) =>
-    Number(number),
-  )
+const port: PlanShape = {
+  id: '4p',
+  tag: '4P',
+  left: 10,
+  right: 20,
+  top: 50,
+  bottom: 100,
+  address: 'p/4p/index.html',
+}
+const starboard: PlanShape = {...port, id: '4s', tag: '4S', top: 0, bottom: 50, address: 'p/4s/index.html'}
+const slop: PlanShape = {id: 'slop-s', tag: 'SLOP S', left: 80, right: 90, top: 0, bottom: 50}
+const tanks = [port, starboard, slop]
 
 describe('the large plan', () => {
-  const {svg, alternative} = tankPlan({tanks, name: 'plan', small: false})
+  const {svg, alternative} = tankPlan({tanks})
 
   test('leads from each tank with a pump to its page, and from no other', () => {
     expect(
@@ -26,13 +29,11 @@ describe('the large plan', () => {
   })
 
   test('lays the tanks out as the vessel file says: length, order and side', () => {
-    const [portX, starboardX, slopX] = numbersOf(svg, 'x')
-    const [portY, starboardY] = numbersOf(svg, 'y')
-    expect(portX).toBe(starboardX)
-    expect(slopX).toBeGreaterThan(starboardX ?? 0)
-    expect(starboardY).toBeLessThan(portY ?? 0)
-    expect(numbersOf(svg, 'width')).toEqual([100, 100, 100])
-    expect(numbersOf(svg, 'height')).toEqual([108, 108, 108])
+    expect([...svg.matchAll(/<path class="plan-tank" d="([^"]*)"/gu)].map(([, path]) => path)).toEqual([
+      'M190 120h100v108h-100z',
+      'M190 12h100v108h-100z',
+      'M890 12h100v108h-100z',
+    ])
   })
 
   test('names every tank, in the drawing and in its text alternative', () => {
@@ -46,7 +47,7 @@ describe('the large plan', () => {
       {id: 'slop-p', tag: 'SLOP P', left: 94, right: 98.4, top: 50, bottom: 100},
       {id: '9s', tag: '9S', left: 80, right: 84.4, top: 0, bottom: 50},
     ]
-    const drawn = tankPlan({tanks: narrow, name: 'plan', small: false}).svg
+    const drawn = tankPlan({tanks: narrow}).svg
     const words = [...drawn.matchAll(/<tspan ([^>]*)>([^<]*)</gu)].map(([, how = '', word]) => [
       word,
       /textLength="([\d.]+)" lengthAdjust="spacingAndGlyphs"/u.exec(how)?.[1],
@@ -58,42 +59,55 @@ describe('the large plan', () => {
     ])
     expect(svg).not.toContain('textLength')
   })
-
-  test('marks no tank when none is asked for', () => {
-    expect(svg).not.toContain('plan-marked')
-    expect(svg).not.toContain('url(#')
-  })
 })
 
 describe('the small plan', () => {
-  const {svg, alternative} = tankPlan({tanks, marked: '4s', name: 'small-plan', small: true})
+  const {svg, alternative} = markedPlan(tanks, starboard)
 
-  test('marks one tank by a hatch and a heavy outline, not by colour alone', () => {
-    expect(svg.match(/plan-marked/gu)).toHaveLength(1)
-    expect(svg).toMatch(/<rect class="plan-tank plan-marked"[^>]*style="fill:url\(#small-plan-hatch\)"/u)
-    expect(svg).toContain('<pattern id="small-plan-hatch"')
+  test('marks one tank by a hatch, a heavy outline and its tag, not by colour alone', () => {
+    expect(svg.match(/class="tank-marked"/gu)).toHaveLength(1)
+    expect(svg).toMatch(/<path class="tank-marked" fill="url\(#h\)" d="M190 152h100v108h-100z/u)
+    expect(svg).toContain('<pattern id="h"')
+    expect(svg).toContain('.tank-marked{stroke:#000;stroke-width:11}')
   })
 
-  test('draws the other tanks in a path before the marked one and a path behind it, each in its own place', () => {
-    expect([...svg.matchAll(/<path class="plan-tank" d="([^"]*)"|<rect /gu)].map(([, path]) => path)).toEqual(
-      ['M190 120h100v108h-100z', undefined, 'M890 12h100v108h-100z'],
+  test('draws each other tank in its own place', () => {
+    expect(/<path class="tanks" d="([^"]*)"/u.exec(svg)?.[1]).toBe(
+      'M190 260h100v108h-100zM890 152h100v108h-100z',
     )
   })
 
-  test('names the marked tank alone and leads nowhere', () => {
-    expect(svg.replace(/<[^>]*>/gu, '')).toBe('4S')
+  test('names the marked tank alone, on its side of the hull, and leads nowhere', () => {
+    const [tag] = textsOf(svg)
+    const [below] = textsOf(markedPlan(tanks, port).svg)
+    expect([tag?.text, below?.text]).toEqual(['4S', '4P'])
+    expect(tag?.bottom).toBeLessThan(144)
+    expect(below?.top).toBeGreaterThan(140 + 236)
     expect(alternative).toBe('Tank plan, bow to the left, port side below; tank 4S is marked.')
     expect(svg).not.toContain('<a ')
+  })
+
+  test('has room for its tag at both ends of the ship, on paper and with a long tag', () => {
+    for (const place of [
+      {left: 0, right: 4},
+      {left: 96, right: 100},
+    ])
+      for (const top of [0, 50])
+        expectRoomForTexts(markedPlan([], {id: 'a', tag: 'SLOP P', top, bottom: top + 50, ...place}))
+  })
+
+  test('marks no tank for a pump that hangs in none', () => {
+    const none = markedPlan(tanks, undefined)
+    expect(none.alternative).toBe('Tank plan, bow to the left, port side below; no tank is marked.')
+    expect(none.svg).not.toContain('class="tank-marked"')
   })
 })
 
 test('a tag and an address are escaped, for a plan is printed as it is', () => {
-  const {svg} = tankPlan({
-    tanks: [{id: 'a', tag: '<b>"&\'', left: 0, right: 9, top: 0, bottom: 9, address: 'a.html?"b'}],
-    name: 'plan',
-    small: false,
-  })
-  expect(svg).not.toContain('<b>')
-  expect(svg).not.toContain('"b"')
-  expect(svg).toContain('&lt;b&gt;&quot;&amp;')
+  const odd = {id: 'a', tag: '<b>"&\'', left: 0, right: 9, top: 0, bottom: 9, address: 'a.html?"b'}
+  for (const {svg} of [tankPlan({tanks: [odd]}), markedPlan([odd], odd)]) {
+    expect(svg).not.toContain('<b>')
+    expect(svg).not.toContain('"b"')
+    expect(svg).toContain('&lt;b&gt;&quot;&amp;')
+  }
 })

@@ -1,5 +1,6 @@
 import type {Page} from '../../src/handbook-model/pages.ts'
-import {caution, head, link, text, value} from './fixture-parts.ts'
+import {caution, head, link, value} from './fixture-parts.ts'
+import {text} from './fixture-text.ts'
 
 const usedIn = [link('used-in', 'p/4s/wear.html', 'take-off')]
 

@@ -9,11 +9,12 @@ import {
   head,
   limit,
   link,
-  points,
-  text,
   unknownValue,
   value,
 } from './fixture-parts.ts'
+import {picture} from './fixture-picture.ts'
+import {points} from './fixture-points.ts'
+import {text} from './fixture-text.ts'
 
 const vessel: VesselHead = {
   id: 'vessel-a',
@@ -289,6 +290,11 @@ const shipCard: Page = {...procedure, head: headOfShip}
 export const fixture: HandbookPages = {
   vessel,
   pages: [start, position, procedure, shipCard, job, symptoms, explained, ...libraryPages],
-  figures: [{path: 'figures/design-a.svg', svg: '<svg xmlns="http://www.w3.org/2000/svg"></svg>'}],
+  figures: [
+    {path: 'figures/design-a.svg', svg: '<svg xmlns="http://www.w3.org/2000/svg"></svg>'},
+    picture('plan', 'small'),
+    picture('order', 'small'),
+    picture('lines', 'wide'),
+  ],
   records: [],
 }

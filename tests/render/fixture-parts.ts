@@ -4,16 +4,15 @@ import type {
   BoundText,
   CautionLine,
   FigureCell,
-  IsolationLine,
   LimitLine,
   PageHead,
   PageLink,
   UrgentNotice,
   ValueLine,
 } from '../../src/handbook-model/pages.ts'
-
-/** A text that no template writes itself, with every letter that HTML would misread. */
-export const text = (name: string): string => `${name} <b> & "mark" ${name}-end`
+import {picture} from './fixture-picture.ts'
+import {points} from './fixture-points.ts'
+import {text} from './fixture-text.ts'
 
 /** A text of one inline. */
 export const bound = (name: string): BoundText => [{kind: 'text', text: text(name)}]
@@ -105,46 +104,6 @@ export const limit = (id: string): LimitLine => ({
   because: text(`${id}-because`),
 })
 
-/** A point to isolate, and a role without a point. */
-export const points = (name: string): readonly IsolationLine[] => {
-  const point: IsolationLine = {
-    id: `${name}-point`,
-    number: text(`${name}-number`),
-    role: text(`${name}-role`),
-    tag: text(`${name}-tag`),
-    medium: text(`${name}-medium`),
-    kind: 'valve',
-    normal: text(`${name}-normal`),
-    isolated: text(`${name}-isolated`),
-    where: text(`${name}-where`),
-    lock: text(`${name}-lock`),
-    proof: text(`${name}-proof`),
-    restoredWith: text(`${name}-restored`),
-    noneBecause: '',
-  }
-  const blank = {
-    number: '',
-    tag: '',
-    medium: '',
-    kind: '',
-    normal: '',
-    isolated: '',
-    where: '',
-    lock: '',
-    proof: '',
-  }
-  return [
-    point,
-    {
-      ...blank,
-      id: `${name}-none`,
-      role: text(`${name}-none-role`),
-      restoredWith: '',
-      noneBecause: text(`${name}-none-because`),
-    },
-  ]
-}
-
 const cell = (id: string): FigureCell => ({
   text: text(`${id}-text`),
   because: text(`${id}-because`),
@@ -195,21 +154,21 @@ export const everyPart: readonly BoundPart[] = [
     variant: text('figure-variant'),
     figure: {
       id: 'order',
-      svg: '<svg class="figure" viewBox="0 0 9 9" role="img" aria-label="order"></svg>',
-      alternative: 'order',
+      picture: picture('order', 'small'),
       caption: text('caption'),
       data: text('figure-data'),
+      values: [value('figure-value')],
     },
   },
   {
     kind: 'figure',
     figure: {
       id: 'lines',
-      svg: '<svg class="figure figure-wide" viewBox="0 0 9 9" role="img" aria-label="lines"></svg>',
-      alternative: 'lines',
+      picture: picture('lines', 'wide'),
       caption: text('wide-caption'),
       wide: true,
       data: text('wide-data'),
+      values: [],
     },
   },
   {kind: 'isolate', role: 'pressure', points: points('isolate')},
@@ -291,6 +250,7 @@ export function head(path: string, more: Partial<PageHead> = {}): PageHead {
             stackLength: text('stack-length'),
             tankVolume: text('tank-volume'),
             critical: true,
+            plan: picture('plan', 'small'),
           },
         }
       : {}),

@@ -2,7 +2,7 @@ import {type DefaultTreeAdapterTypes, parse} from 'parse5'
 import {describe, expect, test} from 'vitest'
 import type {BoundSection, Page} from '../../src/handbook-model/pages.ts'
 import {fixture} from './fixture-pages.ts'
-import {text} from './fixture-parts.ts'
+import {text} from './fixture-text.ts'
 import {fileAt, inputOf, textsOf} from './rendered.ts'
 
 type Element = DefaultTreeAdapterTypes.Element
@@ -185,11 +185,13 @@ test('a card without tools does not send its reader to other pages first', () =>
 })
 
 test('a wide figure stands in a named region that a key reaches, a small one does not', () => {
-  const inRegion = withClass(document, 'figure').map(({parentNode}) =>
-    parentNode && 'attrs' in parentNode && classesOf(parentNode).includes('scroller')
-      ? Object.fromEntries(parentNode.attrs.map(({name, value}) => [name, value]))
-      : undefined,
-  )
+  const inRegion = withClass(document, 'picture')
+    .slice(-2)
+    .map(({parentNode}) =>
+      parentNode && 'attrs' in parentNode && classesOf(parentNode).includes('scroller')
+        ? Object.fromEntries(parentNode.attrs.map(({name, value}) => [name, value]))
+        : undefined,
+    )
   expect(inRegion).toEqual([
     undefined,
     {class: 'scroller', tabindex: '0', role: 'group', 'aria-label': text('wide-caption')},

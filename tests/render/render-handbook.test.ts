@@ -24,6 +24,11 @@ const elsewhere: readonly {readonly pattern: RegExp; readonly reason: string}[] 
   {pattern: /\.(?:line|least)\.basis$/u, reason: 'a plate leads to the explanation'},
   {pattern: /\.parts\[\d+\]\.limits\[\d+\]\.title$/u, reason: 'the title of the reading is shown'},
   {pattern: /^\.section\.alternative$/u, reason: 'the drawing carries it'},
+  {
+    pattern: /\.figure\.values\[\d+\]\.(?:basis|mark|link\.text)$/u,
+    reason: 'the figure leads to the explanation',
+  },
+  {pattern: /\.(?:picture|plan)\.alternative$/u, reason: 'the drawing carries it'},
   {pattern: /\.recalls\[\d+\]\.title$/u, reason: 'a recall is word and number'},
   {pattern: /\.valuesUsed\[\d+\]\.(?!title)/u, reason: 'a list of ways to the values'},
 ]
@@ -198,7 +203,7 @@ describe('the section of a pump', () => {
   const html = fileAt(files, 'p/4s/index.html')
 
   test('is shown from the file that pumps share, in its proportions and with its text alternative', () => {
-    const image = /<img [^>]*>/u.exec(html)?.[0] ?? ''
+    const image = /<img class="picture" [^>]*>/u.exec(html)?.[0] ?? ''
     expect(image).toContain('src="../../figures/design-a.svg" width="900" height="1500"')
     expect(image).toMatch(/ alt="[^"]*section-alternative[^"]*"/u)
     expect(fileAt(files, 'figures/design-a.svg')).toMatch(/^<svg xmlns/u)
@@ -211,9 +216,7 @@ describe('the section of a pump', () => {
       '@media screen and (prefers-color-scheme:dark)',
     ])
     for (const palette of ['dusk', 'night'])
-      expect(fileAt(files, 'assets/site.css')).toContain(
-        `[data-palette=${palette}] .section-figure img{filter:`,
-      )
+      expect(fileAt(files, 'assets/site.css')).toContain(`[data-palette=${palette}] .picture{filter:`)
     expect(fileAt(files, 'assets/paper.css')).not.toContain('filter')
   })
 })

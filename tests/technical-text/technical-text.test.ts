@@ -164,7 +164,7 @@ describe('the lines of a procedure', () => {
   test('hold the data behind a figure, not its drawing', () => {
     const kinds = linesOf(wear).filter(([, kind]) => kind === 'figure' || kind === 'caption')
     expect(kinds.map(([, ...rest]) => rest)).toEqual([
-      ['figure', 'order 1 3 2 4'],
+      ['figure', 'hub bolts: 4; order 1 3 2 4'],
       ['caption', 'Order'],
     ])
   })

@@ -8,8 +8,12 @@ const {pages} = handbook()
 
 /** Fields of the head that do not count on any page: addresses, language and where a page was made from. */
 const ofHead = ['id', 'language', 'madeFrom', 'path', 'shownAs'].map((one) => `head.${one}`)
-/** The id of a pump is an address; all that its head prints counts. */
-const ofPump = ['head.position.id']
+/** Of a picture, what it is drawn from is a line of its own. */
+function ofPicture(field: string): readonly string[] {
+  return ['alternative', 'height', 'path', 'size', 'svg', 'width'].map((one) => `${field}.${one}`)
+}
+/** The id of a pump is an address; all that its head prints counts, and its plan repeats the tank. */
+const ofPump = ['head.position.id', ...ofPicture('head.position.plan')]
 /** Explanations and marks of a value; figure, unit, further figures and condition count. */
 const ofValue = (field: string): readonly string[] =>
   ['basis', 'known', 'mark', 'title'].map((one) => `${field}.${one}`)
@@ -40,7 +44,9 @@ const editorial: Readonly<Record<Page['kind'], readonly string[]>> = {
     ...ofText('before'),
     ...ofText('sections.intro'),
     ...ofText('sections.items.text'),
-    ...['alternative', 'id', 'svg'].map((one) => `sections.items.parts.figure.${one}`),
+    ...['id', 'wide'].map((one) => `sections.items.parts.figure.${one}`),
+    ...ofPicture('sections.items.parts.figure.picture'),
+    ...ofValue('sections.items.parts.figure.values'),
     ...ofValue('sections.items.parts.least'),
     ...ofValue('sections.items.parts.line'),
     ...ofLimit('sections.items.parts.limits'),
