@@ -5,11 +5,11 @@ import type {BoundFigure} from '../handbook-model/pages.ts'
 import type {Procedure} from '../handbook-model/procedure.ts'
 import {valueIn} from '../quantities/print-quantity.ts'
 import {found, type PumpDesk, printedValue, pumpValue} from './desk.ts'
+import {sealWordsEn, tighteningWordsEn} from './figure-words-en.ts'
 import {isolationFigure} from './isolation-figure.ts'
 import {pictureOf} from './picture.ts'
 import {planOfPump} from './plan-of-pump.ts'
 import {valueLine} from './value-line.ts'
-import {wordsEn} from './words-en.ts'
 
 /**
  * A figure drawn from this pump's data.
@@ -71,7 +71,7 @@ function order(jointId: string, desk: PumpDesk): Figure {
     order: turns,
     head: joint.head,
     passes: printedValue(pumpValue(desk, `${joint.id}.passes`)),
-    words: wordsEn.tightening,
+    words: tighteningWordsEn,
   })
 }
 
@@ -91,6 +91,7 @@ function sealOrientation(sealId: string, desk: PumpDesk): Figure {
     title: seal.title.en,
     sides: sidesOf[seal.between],
     lips: seal.lips.map(({title, faces}) => ({title: title.en, faces})),
+    words: sealWordsEn,
     depth: seatDepth.kind === 'known' ? valueIn(seatDepth.quantity, 'mm') : undefined,
   })
 }

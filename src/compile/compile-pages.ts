@@ -1,4 +1,5 @@
 import {serves} from '../conditions/serves.ts'
+import {tankPlan} from '../figures/tank-plan.ts'
 import type {ComputedValues} from '../handbook-model/computed.ts'
 import type {Content} from '../handbook-model/content.ts'
 import type {HandbookPages} from '../handbook-model/handbook-pages.ts'
@@ -7,6 +8,7 @@ import type {Vessel} from '../handbook-model/vessel-content.ts'
 import {calibrationsPage} from './calibrations-page.ts'
 import {desksOfVessel, found, type PumpDesk} from './desk.ts'
 import {failuresPage} from './failures-page.ts'
+import {planWordsEn} from './figure-words-en.ts'
 import {hoursPage} from './hours-page.ts'
 import {intervalText} from './interval-text.ts'
 import {cautionsPage, partsPage, sourcesPage, toolsPage, wordsPage} from './library-pages.ts'
@@ -117,7 +119,6 @@ function vesselHead(vessel: Vessel, content: Content): VesselHead {
     owner: office.ownerRole.en,
     approvedBy: office.approverRole.en,
     demonstration: office.demonstration,
-    tanks: planTanks(vessel),
     language: 'en',
   }
 }
@@ -154,6 +155,7 @@ function startPage(vessel: Vessel, desks: readonly PumpDesk[], overviews: readon
         ...urgent.map((one) => one.place.path),
       ]),
     },
+    plan: tankPlan({tanks: planTanks(vessel), words: planWordsEn}),
     positions: desks.map((desk) => ({
       link: {text: desk.position.tag, path: positionPath(desk.position.id)},
       serial: desk.position.serial,

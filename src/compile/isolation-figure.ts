@@ -8,6 +8,7 @@ import {
 import type {Procedure} from '../handbook-model/procedure.ts'
 import type {IsolationPoint, IsolationRole, IsolationRoleName} from '../handbook-model/vessel-content.ts'
 import type {PumpDesk} from './desk.ts'
+import {isolationWordsEn} from './figure-words-en.ts'
 import {isolationLines} from './isolation-lines.ts'
 import {pointState, restoredState, securedBy} from './point-state.ts'
 import {standingSections} from './standing-items.ts'
@@ -53,7 +54,12 @@ export function isolationFigure(
     }))
     return [{title: wordsEn.roles[role.role], ...place, points, noneBecause: reasonOf(role)}]
   })
-  return isolationDiagram({pump: position.tag, phase: wordsEn.phases[phase], roles})
+  return isolationDiagram({
+    pump: position.tag,
+    phase: wordsEn.phases[phase],
+    roles,
+    words: isolationWordsEn,
+  })
 }
 
 type State = Pick<DiagramPoint, 'state' | 'words' | 'stays' | 'secured'>

@@ -3,6 +3,7 @@ import {markedPlan} from '../figures/tank-plan.ts'
 import {onceForEach} from '../handbook-model/once-for-each.ts'
 import type {Picture} from '../handbook-model/pages.ts'
 import type {Vessel} from '../handbook-model/vessel-content.ts'
+import {planWordsEn} from './figure-words-en.ts'
 import {pictureOf} from './picture.ts'
 import {planTanks} from './plan-tanks.ts'
 
@@ -18,6 +19,7 @@ export function planOfPump({vessel, tank}: PumpOfPlan): Figure {
   return markedPlan(
     tanks,
     tanks.find(({id}) => id === tank?.id),
+    planWordsEn,
   )
 }
 

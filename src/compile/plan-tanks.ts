@@ -1,9 +1,9 @@
-import type {PlanTank} from '../handbook-model/pages.ts'
+import type {PlanShape} from '../figures/tank-plan.ts'
 import type {Vessel} from '../handbook-model/vessel-content.ts'
 import {positionPath} from './page-paths.ts'
 
-/** Tanks of a vessel in hundredths of the plan: the bow, at the highest frame, to the left; port below. */
-export function planTanks(vessel: Vessel): readonly PlanTank[] {
+/** Tanks of a vessel in hundredths of the plan: the bow, at the highest frame, to the left; port below; a tank with a pump leads to its page, from the start page. */
+export function planTanks(vessel: Vessel): readonly PlanShape[] {
   const frames = vessel.tanks.flatMap((tank) => [tank.plan.fromFrame, tank.plan.toFrame])
   const aft = Math.min(...frames)
   const fore = Math.max(...frames)
@@ -18,7 +18,7 @@ export function planTanks(vessel: Vessel): readonly PlanTank[] {
       right: along(Math.min(tank.plan.fromFrame, tank.plan.toFrame)),
       top: across(Math.max(tank.plan.fromSide, tank.plan.toSide)),
       bottom: across(Math.min(tank.plan.fromSide, tank.plan.toSide)),
-      ...(position ? {position: {id: position.id, tag: position.tag, path: positionPath(position.id)}} : {}),
+      ...(position ? {address: positionPath(position.id)} : {}),
     }
   })
 }

@@ -31,14 +31,6 @@ export const wordsEn = {
     plug: 'plug',
     'transport-bolt': 'transport bolt',
   } satisfies Record<IsolationPoint['kind'], string>,
-  tightening: {
-    bolt: 'number on the head: the bolt',
-    turn: 'number beside it: its turn',
-    view: (bolts: number, title: string) =>
-      `Bolt circle of ${bolts} bolts, ${title}, seen from the heads and numbered clockwise from the top.`,
-    order: (order: string) => `Tighten in the order ${order}.`,
-    passes: (passes: string) => `in passes: ${passes}`,
-  },
   phases: {isolated: 'isolated', restored: 'restored'},
   activities: {
     inspection: 'inspection',

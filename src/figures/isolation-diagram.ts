@@ -1,6 +1,6 @@
 import {type Figure, figureOf} from './figure.ts'
 import {circle, type Ink, line, open, painted, solid} from './ink.ts'
-import {type DiagramLegend, diagramLegend, meaningOf} from './isolation-legend.ts'
+import {type DiagramLegend, diagramLegend, type LegendWords} from './isolation-legend.ts'
 import {hangingTag, type PointKind, type PointState, padlock, pointSymbol} from './isolation-symbols.ts'
 import {escaped, rounded, textLines, textWidth} from './svg-text.ts'
 
@@ -29,6 +29,17 @@ export interface DiagramRole {
   readonly noneBecause: string
 }
 
+/** Words of the diagram in one language. */
+export interface IsolationWords extends LegendWords {
+  readonly pump: (tag: string, phase: string) => string
+  readonly view: (tag: string, phase: string) => string
+  readonly none: string
+  readonly noneOnPump: string
+  readonly stays: (words: string) => string
+  readonly secured: Readonly<Record<NonNullable<DiagramPoint['secured']>, string>>
+  readonly spaces: Readonly<Record<DiagramSpace, string>>
+}
+
 /** What a line leads to. */
 export type DiagramSpace = 'oil side' | 'cofferdam' | 'cargo side' | 'tank'
 
@@ -52,53 +63,56 @@ export function isolationDiagram(input: {
   /** "isolated", "restored". */
   readonly phase: string
   readonly roles: readonly DiagramRole[]
+  readonly words: IsolationWords
 }): Figure {
-  const columns = [columnOf(input.roles, left, false), columnOf(input.roles, right, true)]
+  const {pump, phase, roles, words} = input
+  const columns = [columnOf(roles, left, words, false), columnOf(roles, right, words, true)]
   const foot = Math.max(...columns.map(({bottom}) => bottom), top + 300)
   const legend: DiagramLegend = diagramLegend(
-    input.roles.flatMap(({points}) => points),
+    roles.flatMap(({points}) => points),
+    words,
     foot + 20,
     width,
   )
-  const alternative = `Isolation lines of pump ${input.pump}, ${input.phase}. ${input.roles.map(roleWords).join('; ')}.`
+  const alternative = `${words.view(pump, phase)} ${roles.map((role) => roleWords(role, words)).join('; ')}.`
   return figureOf({
     size: 'wide',
     width,
     height: Math.ceil(legend.bottom),
     drawn: painted([
       {
-        words: `<text class="strong mid" x="${width / 2}" y="40">${escaped(`pump ${input.pump} · ${input.phase}`)}</text>`,
+        words: `<text class="strong mid" x="${width / 2}" y="40">${escaped(words.pump(pump, phase))}</text>`,
       },
       ...columns.flatMap(({inks}) => inks),
-      ...machine(columns[0]?.spans ?? [], columns[1]?.spans ?? [], foot),
+      ...machine(columns[0]?.spans ?? [], columns[1]?.spans ?? [], foot, words),
       ...legend.inks,
     ]),
     alternative,
-    data: `${input.phase}: ${input.roles.flatMap(roleData).join('; ')}.`,
+    data: `${phase}: ${roles.flatMap((role) => roleData(role, words)).join('; ')}.`,
   })
 }
 
 /** Number, tag, kind and state of each point in short; what this procedure leaves alone stands nowhere else on its page, so that its words stand here. */
-function roleData({title, points}: DiagramRole): readonly string[] {
-  if (points.length === 0) return [`${title} none`]
+function roleData({title, points}: DiagramRole, words: IsolationWords): readonly string[] {
+  if (points.length === 0) return [`${title} ${words.none}`]
   return points.map((point) => {
-    const short = `${point.number} ${point.tag} ${meaningOf(point)}`
-    return point.stays ? `${short} (${stateWords(point)})` : short
+    const short = `${point.number} ${point.tag} ${words.meanings[point.kind][point.state]}`
+    return point.stays ? `${short} (${stateWords(point, words)})` : short
   })
 }
 
-function stateWords({words, stays, secured}: DiagramPoint): string {
-  return `${stays ? 'stays: ' : ''}${words}${secured ? `, ${secured}` : ''}`
+function stateWords({words: own, stays, secured}: DiagramPoint, words: IsolationWords): string {
+  return `${stays ? words.stays(own) : own}${secured ? `, ${words.secured[secured]}` : ''}`
 }
 
-function roleWords({title, points, noneBecause}: DiagramRole): string {
+function roleWords({title, points, noneBecause}: DiagramRole, words: IsolationWords): string {
   return points.length === 0
-    ? `${title}: none on this pump, ${noneBecause.replace(/\.$/u, '')}`
-    : `${title}: ${points.map(pointWords).join(', ')}`
+    ? `${title}: ${words.noneOnPump}, ${noneBecause.replace(/\.$/u, '')}`
+    : `${title}: ${points.map((point) => pointWords(point, words)).join(', ')}`
 }
 
-function pointWords(point: DiagramPoint): string {
-  return `${point.number} ${point.tag} (${point.kindWords}, ${stateWords(point)})`
+function pointWords(point: DiagramPoint, words: IsolationWords): string {
+  return `${point.number} ${point.tag} (${point.kindWords}, ${stateWords(point, words)})`
 }
 
 /** How far a space reaches from above to below. */
@@ -111,6 +125,7 @@ interface Span {
 function columnOf(
   roles: readonly DiagramRole[],
   spaces: readonly DiagramSpace[],
+  words: IsolationWords,
   mirrored: boolean,
 ): Drawn & {readonly spans: readonly Span[]} {
   const spans: Span[] = []
@@ -120,12 +135,13 @@ function columnOf(
     const from = y
     for (const role of roles.filter((one) => one.space === space)) {
       inks.push(word(role.title, textEdge(mirrored), y + 32))
-      const drawn = role.points.length === 0 ? stubOf(y, mirrored) : rowsOf(role, y + 40, mirrored)
+      const drawn =
+        role.points.length === 0 ? stubOf(y, words, mirrored) : rowsOf(role, y + 40, words, mirrored)
       inks.push(...drawn.inks)
       y = drawn.bottom + 6
     }
     if (y > from) {
-      y = Math.max(y, from + textWidth(space, letter, true) + 24)
+      y = Math.max(y, from + textWidth(words.spaces[space], letter, true) + 24)
       spans.push({space, from, to: y})
       y += 24
     }
@@ -144,15 +160,15 @@ interface Drawn {
 }
 
 /** A role without a point: a short capped pipe. */
-function stubOf(y: number, mirrored: boolean): Drawn {
+function stubOf(y: number, words: IsolationWords, mirrored: boolean): Drawn {
   const x = xOn(mirrored)
   const pipe = y + 62
   const at = mirrored ? textEdge(mirrored) + 100 : textEdge(mirrored)
   const stub = `M${x(edge)} ${pipe}H${x(edge - 90)}M${x(edge - 90)} ${pipe - 20}v40`
-  return {inks: [line(stub), word('none on this pump', at, pipe + 13)], bottom: pipe + 26}
+  return {inks: [line(stub), word(words.noneOnPump, at, pipe + 13)], bottom: pipe + 26}
 }
 
-function rowsOf(role: DiagramRole, start: number, mirrored: boolean): Drawn {
+function rowsOf(role: DiagramRole, start: number, words: IsolationWords, mirrored: boolean): Drawn {
   const inks: Ink[] = []
   let y = start
   let before: number | undefined
@@ -166,7 +182,7 @@ function rowsOf(role: DiagramRole, start: number, mirrored: boolean): Drawn {
         : ownPipe(point, pipe, xOn(mirrored), goesOn ? behindAt : undefined)),
     )
     if (inPipe) before = pipe
-    const label = labelOf(point, textEdge(mirrored), y, pipe)
+    const label = labelOf(point, stateWords(point, words), textEdge(mirrored), y, pipe)
     inks.push(...label.inks, ...securedSign(point.secured, xOn(mirrored)(symbolAt), pipe - 48))
     y = Math.max(label.bottom, pipe + 36)
   }
@@ -174,8 +190,7 @@ function rowsOf(role: DiagramRole, start: number, mirrored: boolean): Drawn {
 }
 
 /** Number and tag above the pipe; the state behind them where it has the room, else below the pipe. */
-function labelOf(point: DiagramPoint, x: number, y: number, pipe: number): Drawn {
-  const state = stateWords(point)
+function labelOf(point: DiagramPoint, state: string, x: number, y: number, pipe: number): Drawn {
   const wordsAt = x + 64
   const room = edge - 132 - 64
   const beside = textWidth(point.tag, letter, true) + 22
@@ -227,7 +242,12 @@ function pipeBehind(
 }
 
 /** The pump between both columns: spaces as bars, hydraulic motor above, shaft, pump below with its riser. */
-function machine(spansLeft: readonly Span[], spansRight: readonly Span[], foot: number): readonly Ink[] {
+function machine(
+  spansLeft: readonly Span[],
+  spansRight: readonly Span[],
+  foot: number,
+  words: IsolationWords,
+): readonly Ink[] {
   const oil = spansLeft.find(({space}) => space === 'oil side')
   const cargo = spansRight.find(({space}) => space === 'cargo side')
   const middle = width / 2 - 14
@@ -237,8 +257,8 @@ function machine(spansLeft: readonly Span[], spansRight: readonly Span[], foot: 
   const shaft = [-6, 6].map((side) => `M${middle + side} ${rounded(motor)}V${rounded(pump)}`).join('')
   const riser = cargo ? `M${middle} ${rounded(pump)}h58V${rounded(cargo.to - 40)}H${width - edge - bar}` : ''
   return [
-    ...spansLeft.flatMap((span) => barOf(span, edge)),
-    ...spansRight.flatMap((span) => barOf(span, width - edge - bar)),
+    ...spansLeft.flatMap((span) => barOf(span, words.spaces[span.space], edge)),
+    ...spansRight.flatMap((span) => barOf(span, words.spaces[span.space], width - edge - bar)),
     line(`${feed}${shaft}${riser}`),
     ...wheel(middle, motor, -1),
     ...wheel(middle, pump, 1),
@@ -256,12 +276,12 @@ function wheel(x: number, y: number, way: 1 | -1): readonly Ink[] {
 }
 
 /** A space of the pump, named along its bar. */
-function barOf({space, from, to}: Span, x: number): readonly Ink[] {
+function barOf({from, to}: Span, name: string, x: number): readonly Ink[] {
   const middle = rounded((from + to) / 2)
   return [
     open(`M${x} ${rounded(from)}h${bar}V${rounded(to)}h-${bar}z`),
     {
-      words: `<text class="strong mid" transform="translate(${x + bar / 2 + 13} ${middle}) rotate(-90)">${space}</text>`,
+      words: `<text class="strong mid" transform="translate(${x + bar / 2 + 13} ${middle}) rotate(-90)">${escaped(name)}</text>`,
     },
   ]
 }

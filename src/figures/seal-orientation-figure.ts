@@ -10,6 +10,16 @@ export interface OrientedLip {
   readonly faces: SealSide
 }
 
+/** Words of the figure in one language. */
+export interface SealWords {
+  readonly sides: Readonly<Record<SealSide, string>>
+  readonly spaces: Readonly<Record<SealSide, string>>
+  readonly asItStands: string
+  readonly looksAt: (space: string) => string
+  readonly view: (title: string, below: string, above: string) => string
+  readonly data: (below: string, above: string) => string
+}
+
 const width = 1200
 const letter = 36
 const line = 42
@@ -20,7 +30,7 @@ const shaft = 200
 const seat = 420
 const housing = 560
 const arrow = 620
-const words = 700
+const wordsAt = 700
 
 /**
  * Half section of a seal on its running surface as it stands in the pump: the wet end below, its open edges by shape,
@@ -40,18 +50,20 @@ export function sealOrientationFigure(input: {
   readonly sides: readonly [SealSide, SealSide]
   readonly lips: readonly OrientedLip[]
   readonly depth: number | undefined
+  readonly words: SealWords
 }): Figure {
+  const {words} = input
   const [below, above] = input.sides
   const count = Math.max(1, input.lips.length)
   const each = Math.max(150, ((input.depth ?? 12 * count) * perMillimetre) / count)
   const bottom = band + each * count
   const height = bottom + band
   const ways = input.lips.map(({faces}): Way => (faces === below ? 'down' : 'up'))
-  const told = input.lips.map((lip, index) => `${index + 1} ${lip.title}: ${looksAt(lip)}`)
-  const alternative = `Half section of the ${input.title} as it stands in the pump: ${above} side above, ${below} side below. From the wet end up: ${told.join('; ')}.`
+  const told = input.lips.map((lip, index) => `${index + 1} ${lip.title}: ${looksAt(lip, words)}`)
+  const alternative = `${words.view(input.title, words.sides[below], words.sides[above])} ${told.join('; ')}.`
   const drawn = input.lips.map((lip, index) => {
     const top = bottom - each * (index + 1)
-    return `${lipShape(top, each, ways[index] ?? 'up')}${labelOf(lip, index + 1, top, each, ways[index] ?? 'up')}`
+    return `${lipShape(top, each, ways[index] ?? 'up')}${labelOf({title: `${index + 1} ${lip.title}`, looks: looksAt(lip, words)}, top, each, ways[index] ?? 'up')}`
   })
   return figureOf({
     size: 'middle',
@@ -59,21 +71,21 @@ export function sealOrientationFigure(input: {
     height: Math.ceil(height),
     drawn: [
       surroundings(bottom, height),
-      sideName(`${above} side`, band - 34),
-      sideName(`${below} side`, height - 28),
-      `<text x="${words}" y="${band - 34}">as it stands in the pump</text>`,
+      sideName(words.sides[above], band - 34),
+      sideName(words.sides[below], height - 28),
+      `<text x="${wordsAt}" y="${band - 34}">${escaped(words.asItStands)}</text>`,
       ...drawn,
     ].join(''),
     alternative,
-    data: `In the pump ${below} below, ${above} above; ${told.join('; ')}.`,
+    data: `${words.data(words.spaces[below], words.spaces[above])}; ${told.join('; ')}.`,
   })
 }
 
 type Way = 'up' | 'down'
 
 /** By what it looks at and not by up and down: on a bench a seal lies the other way round. */
-function looksAt({faces}: OrientedLip): string {
-  return `open edge looks at the ${faces}`
+function looksAt({faces}: OrientedLip, words: SealWords): string {
+  return words.looksAt(words.spaces[faces])
 }
 
 function sideName(name: string, y: number): string {
@@ -116,19 +128,24 @@ function lipShape(top: number, each: number, way: Way): string {
 }
 
 /** Arrow towards what the lip looks at, with its number, title and direction. */
-function labelOf(lip: OrientedLip, number: number, top: number, each: number, way: Way): string {
+function labelOf(
+  told: {readonly title: string; readonly looks: string},
+  top: number,
+  each: number,
+  way: Way,
+): string {
   const middle = top + each / 2
   const sign = way === 'down' ? 1 : -1
   const tip = middle + sign * each * 0.4
   const tail = middle - sign * each * 0.36
   const neck = tip - sign * 52
   const point = `M${arrow - 13} ${rounded(tail)}V${rounded(neck)}H${arrow - 40}L${arrow} ${rounded(tip)}L${arrow + 40} ${rounded(neck)}H${arrow + 13}V${rounded(tail)}z`
-  const title = textLines(`${number} ${lip.title}`, letter, width - words - 10, true)
-  const looks = textLines(looksAt(lip), letter, width - words - 10)
+  const title = textLines(told.title, letter, width - wordsAt - 10, true)
+  const looks = textLines(told.looks, letter, width - wordsAt - 10)
   const first = middle - ((title.length + looks.length - 1) * line) / 2 + 12
   const texts = [...title, ...looks].map(
     (text, index) =>
-      `<text${index < title.length ? ' class="strong"' : ''} x="${words}" y="${rounded(first + index * line)}">${escaped(text)}</text>`,
+      `<text${index < title.length ? ' class="strong"' : ''} x="${wordsAt}" y="${rounded(first + index * line)}">${escaped(text)}</text>`,
   )
   return `<path class="solid" d="${point}"/>${texts.join('')}`
 }

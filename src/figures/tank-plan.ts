@@ -13,6 +13,14 @@ export interface PlanShape {
   readonly address?: string
 }
 
+/** Words of a plan in one language. */
+export interface PlanWords {
+  readonly view: string
+  readonly marked: (tag: string | undefined) => string
+  readonly tanks: (tags: string) => string
+  readonly pump: (tag: string) => string
+}
+
 const width = 1000
 const breadth = 240
 const bow = 90
@@ -23,13 +31,13 @@ const total = width + bow + stern
  * Tank plan of a vessel seen from above: deck outline, tanks with their tags, and a way to the page of each pump. It takes
  * the styles of its page, for its tanks are links.
  */
-export function tankPlan({tanks}: {readonly tanks: readonly PlanShape[]}): {
+export function tankPlan({tanks, words}: {readonly tanks: readonly PlanShape[]; readonly words: PlanWords}): {
   readonly svg: string
   readonly alternative: string
 } {
-  const alternative = `Tank plan, bow to the left, port side below, with the tanks ${tanks.map((tank) => tank.tag).join(', ')}.`
+  const alternative = `${words.view}, ${words.tanks(tanks.map((tank) => tank.tag).join(', '))}.`
   return {
-    svg: `<svg class="plan" viewBox="0 0 ${total} ${breadth}" role="group" aria-label="${escaped(alternative)}"><path class="plan-hull" d="${hull(0)}"/>${tanks.map(cellOf).join('')}</svg>`,
+    svg: `<svg class="plan" viewBox="0 0 ${total} ${breadth}" role="group" aria-label="${escaped(alternative)}"><path class="plan-hull" d="${hull(0)}"/>${tanks.map((tank) => cellOf(tank, words)).join('')}</svg>`,
     alternative,
   }
 }
@@ -40,8 +48,12 @@ const letter = 134
 const band = 140
 
 /** The same plan small, with one tank marked by a hatch, a heavy outline and its tag beside the hull on its side; a portable pump hangs in none. */
-export function markedPlan(tanks: readonly PlanShape[], marked: PlanShape | undefined): Figure {
-  const alternative = `Tank plan, bow to the left, port side below; ${marked ? `tank ${marked.tag}` : 'no tank'} is marked.`
+export function markedPlan(
+  tanks: readonly PlanShape[],
+  marked: PlanShape | undefined,
+  words: PlanWords,
+): Figure {
+  const alternative = `${words.view}; ${words.marked(marked?.tag)}.`
 
   return figureOf({
     size: 'small',
@@ -93,19 +105,19 @@ function placeOf(tank: PlanShape): {
   }
 }
 
-function cellOf(tank: PlanShape): string {
+function cellOf(tank: PlanShape, words: PlanWords): string {
   const {x, y, w, h} = placeOf(tank)
-  const words = tank.tag.split(' ')
-  const lines = words
+  const parts = tank.tag.split(' ')
+  const lines = parts
     .map(
       (word, index) =>
-        `<tspan x="${rounded(x + w / 2)}" dy="${index === 0 ? rounded((1 - words.length) * 11) : '24'}"${pressed(word, w)}>${escaped(word)}</tspan>`,
+        `<tspan x="${rounded(x + w / 2)}" dy="${index === 0 ? rounded((1 - parts.length) * 11) : '24'}"${pressed(word, w)}>${escaped(word)}</tspan>`,
     )
     .join('')
   const cell = `<path class="plan-tank" d="${boxOf(tank, 0)}"/><text class="plan-tag" x="${rounded(x + w / 2)}" y="${rounded(y + h / 2)}">${lines}</text>`
   return tank.address === undefined
     ? cell
-    : `<a class="plan-link" href="${escaped(tank.address)}" aria-label="Pump ${escaped(tank.tag)}">${cell}</a>`
+    : `<a class="plan-link" href="${escaped(tank.address)}" aria-label="${escaped(words.pump(tank.tag))}">${cell}</a>`
 }
 
 /** Width of a letter of a tag, as drawn at most, and the room kept free at each side. */

@@ -14,20 +14,7 @@ export interface VesselHead {
   readonly approvedBy: string
   /** Printed on every page when the content is demonstration data. */
   readonly demonstration: boolean
-  readonly tanks: readonly PlanTank[]
   readonly language: string
-}
-
-/** A tank on the plan, in hundredths of the ship's length and breadth, bow to the left, port below negative. */
-export interface PlanTank {
-  readonly id: string
-  readonly tag: string
-  readonly left: number
-  readonly right: number
-  readonly top: number
-  readonly bottom: number
-  /** Position that hangs in it, with the page to open. */
-  readonly position?: {readonly id: string; readonly tag: string; readonly path: string}
 }
 
 /** What every page has. */
@@ -127,6 +114,8 @@ export type Page =
 export interface StartPage {
   readonly kind: 'start'
   readonly head: PageHead
+  /** Tank plan with a way to the page of each pump; inline, for its tanks are links. */
+  readonly plan: {readonly svg: string; readonly alternative: string}
   readonly positions: readonly {
     readonly link: PageLink
     readonly serial: string

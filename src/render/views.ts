@@ -1,5 +1,4 @@
 import {contractVersion} from '../browser-contract/page-contract.ts'
-import {tankPlan} from '../figures/tank-plan.ts'
 import type {HandbookPages} from '../handbook-model/handbook-pages.ts'
 import type {PageUpdate, RemovedKind} from '../handbook-model/page-update.ts'
 import type {
@@ -42,7 +41,6 @@ export interface PageView {
   readonly base: string
   readonly body: string
   readonly documentTitle: string
-  readonly largePlan: string
   readonly units: readonly UnitView[]
   /** Tools and parts of a procedure in rows that fit a sheet each. */
   readonly toolRows: readonly ProcedurePage['tools'][]
@@ -79,10 +77,6 @@ export function pageView(plain: Page, handbook: HandbookPages, state: PageState)
   const {page, blocks} = withBars(plain, update)
   const {head} = page
   const base = '../'.repeat(head.path.split('/').length - 1)
-  const tanks = vessel.tanks.map(({position, ...tank}) => ({
-    ...tank,
-    ...(position ? {address: `${base}${position.path}`} : {}),
-  }))
   return {
     page,
     blocks,
@@ -96,7 +90,6 @@ export function pageView(plain: Page, handbook: HandbookPages, state: PageState)
     documentTitle: [head.position?.tag, head.title, vessel.name]
       .filter((one) => one !== undefined)
       .join(' · '),
-    largePlan: page.kind === 'start' ? tankPlan({tanks}).svg : '',
     units: page.kind === 'procedure' ? page.sections.flatMap(unitsOf) : [],
     toolRows: page.kind === 'procedure' ? rowsOf(page.tools) : [],
     partRows: page.kind === 'procedure' ? rowsOf(page.parts) : [],

@@ -8,7 +8,7 @@ const templates = filesIn('templates', '.hbs')
 const allowedHelpers = ['if', 'unless', 'each', 'with', 'lookup', 'rich', 'each-box', 'each-row']
 
 /** Raw blocks that hold drawings made by `src/figures`, or the styles of a page that is one file. */
-const allowedRaw = ['smallPlan', 'largePlan', 'figure.svg', 'styles']
+const allowedRaw = ['page.plan.svg', 'styles']
 
 /** Names of all helpers called with arguments or as blocks, and of all raw values, of a template. */
 function usesOf(text: string): {readonly helpers: readonly string[]; readonly raw: readonly string[]} {

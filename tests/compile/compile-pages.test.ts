@@ -1,9 +1,8 @@
 import {describe, expect, test} from 'vitest'
 import {compilePages} from '../../src/compile/compile-pages.ts'
-import {contentOf, valuesFor} from './content-for-tests.ts'
-import {content, handbook, tightness, wear} from './handbook-for-tests.ts'
+import {valuesFor} from './content-for-tests.ts'
+import {content, handbook} from './handbook-for-tests.ts'
 import {linksIn, textsIn} from './page-walker.ts'
-import {vesselA} from './vessel-for-tests.ts'
 
 const {vessel, pages, figures, records} = handbook()
 
@@ -112,50 +111,5 @@ describe('the head of a vessel', () => {
       demonstration: true,
       language: 'en',
     })
-  })
-
-  test('has the tanks in hundredths, bow to the left and port below, each with its pump', () => {
-    expect(vessel.tanks).toEqual([
-      {
-        id: '4p',
-        tag: '4P',
-        left: 50,
-        right: 100,
-        top: 50,
-        bottom: 100,
-        position: {id: '4p', tag: '4P', path: 'p/4p/index.html'},
-      },
-      {
-        id: '4s',
-        tag: '4S',
-        left: 0,
-        right: 50,
-        top: 0,
-        bottom: 50,
-        position: {id: '4s', tag: '4S', path: 'p/4s/index.html'},
-      },
-    ])
-  })
-
-  test('prints shares of the breadth without digits of the binary conversion', () => {
-    const sides = [-0.966, -0.62, 0.034, 0.62, 0.966]
-    const tanks = vesselA.tanks.flatMap((tank) =>
-      sides.map((side, index) => ({
-        ...tank,
-        id: `${tank.id}-${index}`,
-        plan: {...tank.plan, fromSide: side, toSide: 1},
-      })),
-    )
-    const drawn = handbook(
-      contentOf({
-        list: [wear, tightness],
-        vessels: new Map([['vessel-a', {...vesselA, tanks: [...vesselA.tanks, ...tanks]}]]),
-      }),
-    )
-    expect(
-      drawn.vessel.tanks
-        .flatMap((one) => [one.left, one.right, one.top, one.bottom])
-        .filter((one) => String(one).length > 5),
-    ).toEqual([])
   })
 })

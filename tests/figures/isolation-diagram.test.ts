@@ -1,4 +1,5 @@
 import {describe, expect, test} from 'vitest'
+import {isolationWordsEn} from '../../src/compile/figure-words-en.ts'
 import {type DiagramPoint, type DiagramRole, isolationDiagram} from '../../src/figures/isolation-diagram.ts'
 import type {PointKind, PointState} from '../../src/figures/isolation-symbols.ts'
 import {expectRoomForTexts} from './room-for-texts.ts'
@@ -47,7 +48,7 @@ const heating: DiagramRole = {
 }
 
 function drawn(roles: readonly DiagramRole[]): ReturnType<typeof isolationDiagram> {
-  return isolationDiagram({pump: '4S', phase: 'isolated', roles})
+  return isolationDiagram({pump: '4S', phase: 'isolated', roles, words: isolationWordsEn})
 }
 
 function withPoint(more: Partial<DiagramPoint>): readonly DiagramRole[] {

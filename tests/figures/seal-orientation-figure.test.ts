@@ -1,4 +1,5 @@
 import {describe, expect, test} from 'vitest'
+import {sealWordsEn} from '../../src/compile/figure-words-en.ts'
 import {sealOrientationFigure} from '../../src/figures/seal-orientation-figure.ts'
 import {textsOf, viewOf} from './svg-for-tests.ts'
 
@@ -6,7 +7,7 @@ const lips = [
   {title: 'lip at the wet end', faces: 'cargo'},
   {title: 'second lip', faces: 'cofferdam'},
 ] as const
-const facts = {title: 'cargo seal', sides: ['cargo', 'cofferdam'], depth: 24} as const
+const facts = {title: 'cargo seal', sides: ['cargo', 'cofferdam'], depth: 24, words: sealWordsEn} as const
 const double = sealOrientationFigure({...facts, lips})
 
 /** The solid shapes in the order of the lips: the lip, then its arrow. */
@@ -79,6 +80,7 @@ test('a seal with one lip is half as high and shows one lip', () => {
 
 test('between cofferdam and oil the cofferdam is below', () => {
   const upper = sealOrientationFigure({
+    words: sealWordsEn,
     title: 'single lip seal',
     sides: ['cofferdam', 'oil'],
     depth: 12,

@@ -1,4 +1,5 @@
 import {describe, expect, test} from 'vitest'
+import {planWordsEn} from '../../src/compile/figure-words-en.ts'
 import {markedPlan, type PlanShape, tankPlan} from '../../src/figures/tank-plan.ts'
 import {expectRoomForTexts} from './room-for-texts.ts'
 import {textsOf} from './svg-for-tests.ts'
@@ -17,7 +18,7 @@ const slop: PlanShape = {id: 'slop-s', tag: 'SLOP S', left: 80, right: 90, top: 
 const tanks = [port, starboard, slop]
 
 describe('the large plan', () => {
-  const {svg, alternative} = tankPlan({tanks})
+  const {svg, alternative} = tankPlan({tanks, words: planWordsEn})
 
   test('leads from each tank with a pump to its page, and from no other', () => {
     expect(
@@ -47,7 +48,7 @@ describe('the large plan', () => {
       {id: 'slop-p', tag: 'SLOP P', left: 94, right: 98.4, top: 50, bottom: 100},
       {id: '9s', tag: '9S', left: 80, right: 84.4, top: 0, bottom: 50},
     ]
-    const drawn = tankPlan({tanks: narrow}).svg
+    const drawn = tankPlan({tanks: narrow, words: planWordsEn}).svg
     const words = [...drawn.matchAll(/<tspan ([^>]*)>([^<]*)</gu)].map(([, how = '', word]) => [
       word,
       /textLength="([\d.]+)" lengthAdjust="spacingAndGlyphs"/u.exec(how)?.[1],
@@ -62,7 +63,7 @@ describe('the large plan', () => {
 })
 
 describe('the small plan', () => {
-  const {svg, alternative} = markedPlan(tanks, starboard)
+  const {svg, alternative} = markedPlan(tanks, starboard, planWordsEn)
 
   test('marks one tank by a hatch, a heavy outline and its tag, not by colour alone', () => {
     expect(svg.match(/class="tank-marked"/gu)).toHaveLength(1)
@@ -79,7 +80,7 @@ describe('the small plan', () => {
 
   test('names the marked tank alone, on its side of the hull, and leads nowhere', () => {
     const [tag] = textsOf(svg)
-    const [below] = textsOf(markedPlan(tanks, port).svg)
+    const [below] = textsOf(markedPlan(tanks, port, planWordsEn).svg)
     expect([tag?.text, below?.text]).toEqual(['4S', '4P'])
     expect(tag?.bottom).toBeLessThan(144)
     expect(below?.top).toBeGreaterThan(140 + 236)
@@ -93,11 +94,13 @@ describe('the small plan', () => {
       {left: 96, right: 100},
     ])
       for (const top of [0, 50])
-        expectRoomForTexts(markedPlan([], {id: 'a', tag: 'SLOP P', top, bottom: top + 50, ...place}))
+        expectRoomForTexts(
+          markedPlan([], {id: 'a', tag: 'SLOP P', top, bottom: top + 50, ...place}, planWordsEn),
+        )
   })
 
   test('marks no tank for a pump that hangs in none', () => {
-    const none = markedPlan(tanks, undefined)
+    const none = markedPlan(tanks, undefined, planWordsEn)
     expect(none.alternative).toBe('Tank plan, bow to the left, port side below; no tank is marked.')
     expect(none.svg).not.toContain('class="tank-marked"')
   })
@@ -105,7 +108,7 @@ describe('the small plan', () => {
 
 test('a tag and an address are escaped, for a plan is printed as it is', () => {
   const odd = {id: 'a', tag: '<b>"&\'', left: 0, right: 9, top: 0, bottom: 9, address: 'a.html?"b'}
-  for (const {svg} of [tankPlan({tanks: [odd]}), markedPlan([odd], odd)]) {
+  for (const {svg} of [tankPlan({tanks: [odd], words: planWordsEn}), markedPlan([odd], odd, planWordsEn)]) {
     expect(svg).not.toContain('<b>')
     expect(svg).not.toContain('"b"')
     expect(svg).toContain('&lt;b&gt;&quot;&amp;')

@@ -1,7 +1,7 @@
 import fc from 'fast-check'
 import {describe, expect, test} from 'vitest'
 import {tighteningOrder} from '../../src/calculations/bolted-joints/tightening-order.ts'
-import {wordsEn} from '../../src/compile/words-en.ts'
+import {tighteningWordsEn} from '../../src/compile/figure-words-en.ts'
 import {type TighteningInput, tighteningOrderFigure} from '../../src/figures/tightening-order-figure.ts'
 import {expectRoomForTexts} from './room-for-texts.ts'
 import {textsOf, viewOf} from './svg-for-tests.ts'
@@ -12,7 +12,7 @@ const four: TighteningInput = {
   order: [1, 3, 2, 4],
   head: 'hexagon',
   passes: '15 · 31 · 48 N·m',
-  words: wordsEn.tightening,
+  words: tighteningWordsEn,
 }
 
 interface Place {

@@ -25,18 +25,6 @@ const vessel: VesselHead = {
   owner: text('owner'),
   approvedBy: text('approver'),
   demonstration: true,
-  tanks: [
-    {
-      id: '4s',
-      tag: '4S',
-      left: 10,
-      right: 20,
-      top: 0,
-      bottom: 50,
-      position: {id: '4s', tag: '4S', path: 'p/4s/index.html'},
-    },
-    {id: '4p', tag: '4P', left: 10, right: 20, top: 50, bottom: 100},
-  ],
   language: 'en',
 }
 
@@ -256,6 +244,7 @@ const symptoms: Page = {
 
 const start: Page = {
   kind: 'start',
+  plan: {svg: '<svg class="plan"></svg>', alternative: 'plan'},
   procedures: [{...procedureLine, link: link('to-ship', 'ship/card.html')}],
   head: head('index.html'),
   positions: [

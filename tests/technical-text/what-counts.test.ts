@@ -101,6 +101,7 @@ const editorial: Readonly<Record<Page['kind'], readonly string[]>> = {
   ],
   start: [
     ...ofHead,
+    ...['plan.alternative', 'plan.svg'],
     ...['procedures.competence', 'procedures.hours', 'procedures.people'],
     'overviews.about',
     ...['jobs.interval', 'jobs.purpose', 'jobs.title', 'locations', 'particulars.label', 'safety'],
