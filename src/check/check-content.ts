@@ -37,6 +37,7 @@ import {
   noUnidentifiedFact,
 } from './rules/no-unknown-fact.ts'
 import {noUnlimitedReading} from './rules/no-unlimited-reading.ts'
+import {noUnnumberedPart} from './rules/no-unnumbered-part.ts'
 import {noUnplacedTrial} from './rules/no-unplaced-trial.ts'
 import {noJoblessIsolation, noUnrestoredIsolation} from './rules/no-unrestored-isolation.ts'
 import {noUnservedReference} from './rules/no-unserved-reference.ts'
@@ -136,6 +137,8 @@ function checkRules(data: ContentData, {procedures, allRead}: ParsedProcedures, 
     {procedures: knownProcedures, parts: knownIds(data.parts, 'parts.yaml', faulty)},
     files,
   )
+  if (factsWhole && allRead && isWhole('parts.yaml', faulty))
+    noUnnumberedPart(procedures.values(), {...data, procedures, pumps: pumpsOf(data)}, files)
   if (isWhole('jobs/', faulty)) noJoblessIsolation(procedures, data.jobs, files)
   checkUrgent(data, {procedures, ids: knownProcedures}, facts, files)
   checkDesigns(data, facts, files)

@@ -42,6 +42,11 @@ export function bindText(text: RichText, desk: PumpDesk): BoundText {
           path: `${wordsPath}#${elementId('term', term.id)}`,
         }
       }
+      case 'part': {
+        const {id} = inline.part
+        const balloon = found(desk.content.parts.get(id)?.balloon, `balloon of part ${id}`)
+        return {kind: 'part', text: inline.label, balloon, part: id}
+      }
       default:
         return neverReached(inline)
     }

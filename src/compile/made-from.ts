@@ -91,6 +91,7 @@ function filesOfText(text: RichText, desk: PumpDesk): readonly string[] {
   return text.flatMap((inline): readonly string[] => {
     if (inline.kind === 'strong' || inline.kind === 'emphasis') return filesOfText(inline.children, desk)
     if (inline.kind === 'term') return [desk.content.terms.get(inline.term.id)?.place.path ?? []].flat()
+    if (inline.kind === 'part') return [desk.content.parts.get(inline.part.id)?.place.path ?? []].flat()
     if (inline.kind === 'procedure' && inline.label === '')
       return [desk.content.procedures.get(inline.procedure.id)?.place.path ?? []].flat()
     return []

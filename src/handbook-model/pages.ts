@@ -86,6 +86,8 @@ export type BoundInline =
   | {readonly kind: 'emphasis'; readonly children: BoundText}
   | {readonly kind: 'value'; readonly text: string; readonly path: string; readonly known: boolean}
   | {readonly kind: 'link'; readonly text: string; readonly path: string}
+  /** Words for a part with its balloon: `lower wear ring (4)`. */
+  | {readonly kind: 'part'; readonly text: string; readonly balloon: string; readonly part: string}
 export type BoundText = readonly BoundInline[]
 
 /** A link below the vessel folder; `fragment` names an element of the page. */

@@ -68,6 +68,8 @@ export type Inline =
   | {readonly kind: 'value'; readonly value: Reference}
   | {readonly kind: 'procedure'; readonly procedure: Reference; readonly label: string}
   | {readonly kind: 'term'; readonly term: Reference; readonly label: string}
+  /** Words for a part, behind which its balloon stands. */
+  | {readonly kind: 'part'; readonly part: Reference; readonly label: string}
 
 export interface Section {
   readonly id: string

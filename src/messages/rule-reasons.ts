@@ -149,7 +149,8 @@ export const ruleReasons: Readonly<Record<RuleId, RuleReason>> = {
     why: 'A reference that leads nowhere, on any pump on which it is printed.',
     accepted:
       '`:value{ref=hub-bolts.torque}` with a joint `hub-bolts` in every design aboard, or under a `when` that leaves the other designs out',
-    rejected: '`:value{ref=hub-bolt.torque}`; a value that one of the designs lacks',
+    rejected:
+      '`:value{ref=hub-bolt.torque}`; a value that one of the designs lacks; `:part[cloth]{ref=cloth}` of a part without a balloon, or with one that the parts list of a pump has not',
     mend: 'use the named nearest id; add it to the design, or a condition',
   },
   'no-unlisted-protection': {

@@ -5,11 +5,12 @@ export function plainText(text: string): string {
   return text.replace(/\s+/gu, ' ').trim()
 }
 
-/** Words of a bound text without its marks. */
+/** Words of a bound text without its marks; the balloon of a part stands behind it: `lower wear ring (4)`. */
 export function wordsOf(text: BoundText): string {
   return text
-    .map((inline) =>
-      inline.kind === 'strong' || inline.kind === 'emphasis' ? wordsOf(inline.children) : inline.text,
-    )
+    .map((inline) => {
+      if (inline.kind === 'strong' || inline.kind === 'emphasis') return wordsOf(inline.children)
+      return inline.kind === 'part' ? `${inline.text} (${inline.balloon})` : inline.text
+    })
     .join('')
 }

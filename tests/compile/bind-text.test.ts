@@ -1,7 +1,8 @@
 import {describe, expect, test} from 'vitest'
 import {bindText, valuesInText} from '../../src/compile/bind-text.ts'
+import {wordsOf} from '../../src/technical-text/plain-text.ts'
 import {contentOf, deskOf} from './content-for-tests.ts'
-import {to, unknownValue} from './data-for-tests.ts'
+import {part, to, unknownValue} from './data-for-tests.ts'
 import {procedure, section, sentence, step} from './procedures-for-tests.ts'
 
 const content = contentOf({list: [procedure('impeller', [section('off', [step('loosen')])])]})
@@ -60,6 +61,14 @@ describe('a text bound to a pump', () => {
         children: [{kind: 'emphasis', children: [{kind: 'link', text: 'hub', path: 'words.html#term--hub'}]}],
       },
     ])
+  })
+
+  test('carries the balloon of a part behind its words, and in its plain words', () => {
+    const seal = {...part('seal'), balloon: '11'}
+    const desk = deskOf(contentOf({parts: new Map([['seal', seal]])}), '4s')
+    const text = bindText([{kind: 'part', part: to('seal'), label: 'cargo seal'}], desk)
+    expect(text).toEqual([{kind: 'part', text: 'cargo seal', balloon: '11', part: 'seal'}])
+    expect(wordsOf([{kind: 'strong', children: text}])).toBe('cargo seal (11)')
   })
 
   test('names every value it shows, inside emphasis too', () => {

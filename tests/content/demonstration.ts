@@ -42,7 +42,7 @@ export function wordsOf(text: RichText): string {
     .map((inline) => {
       if (inline.kind === 'text') return inline.text
       if (inline.kind === 'value') return 'VALUE'
-      return inline.kind === 'procedure' || inline.kind === 'term' ? inline.label : wordsOf(inline.children)
+      return 'children' in inline ? wordsOf(inline.children) : inline.label
     })
     .join('')
 }

@@ -20,6 +20,15 @@ describe('a bound text', () => {
     expect(richText([gap], '')).toContain('class="figure-inline not-known"')
   })
 
+  test('keeps the balloon of a part with the last of its words, its brackets for those who read no circle', () => {
+    const part = {kind: 'part', text: 'lower wear ring', balloon: '4', part: 'lower-ring'} as const
+    const balloon = '<span class="part">ring <b><i>(</i>4<i>)</i></b></span>'
+    expect(richText([part], '')).toBe(`lower wear ${balloon}`)
+    expect(richText([{kind: 'strong', children: [{...part, text: 'ring'}]}], '')).toBe(
+      `<strong>${balloon}</strong>`,
+    )
+  })
+
   test('keeps emphasis around what stands in it, and escapes the address of a link', () => {
     const link = {kind: 'link', text: 'next', path: 'a.html"onclick="b'} as const
     expect(

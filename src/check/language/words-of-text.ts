@@ -18,6 +18,8 @@ export function wordsOfText(text: RichText): string {
         case 'procedure':
         case 'term':
           return inline.label === '' ? 'TITLE' : inline.label
+        case 'part':
+          return inline.label
         default:
           return neverReached(inline)
       }

@@ -26,6 +26,7 @@ const attributes = {
     value: ['*ref'],
     procedure: ['*ref'],
     term: ['*ref'],
+    part: ['*ref'],
   },
   leafDirective: {
     section: ['*id', 'when'],
@@ -132,10 +133,13 @@ function doubledAttributes(node: Directive, desk: Desk): readonly string[] {
   return [...new Set(names.filter((name, index) => name !== 'class' && names.indexOf(name) < index))]
 }
 
-/** Words in brackets print for links alone; elsewhere they would silently be lost. */
+/** Directives that print the words in their brackets. */
+const withWords: ReadonlySet<string> = new Set(['procedure', 'term', 'part'])
+
+/** Words in brackets print for links and parts alone; elsewhere they would silently be lost. */
 function losesWords(node: Directive, desk: Desk): boolean {
-  const linked = node.name === 'procedure' || node.name === 'term'
-  if (node.type === 'containerDirective' || node.children.length === 0 || linked) return false
+  if (node.type === 'containerDirective' || node.children.length === 0) return false
+  if (withWords.has(node.name)) return false
   addMessage(
     desk.files,
     placeOfNode(node, desk),

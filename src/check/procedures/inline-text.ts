@@ -97,6 +97,9 @@ function directiveOf(node: TextDirective, desk: Desk): readonly Inline[] {
       return [{kind: 'procedure', procedure: ref, label}]
     case 'term':
       return [{kind: 'term', term: ref, label}]
+    case 'part':
+      refuseWordless(node, label, desk)
+      return [{kind: 'part', part: ref, label}]
     default:
       addMessage(
         desk.files,
@@ -109,7 +112,19 @@ function directiveOf(node: TextDirective, desk: Desk): readonly Inline[] {
   }
 }
 
-/** The words in the brackets of a link: plain, for marks in them would be lost. */
+/** A balloon alone says nothing: a part is named in words. */
+function refuseWordless(node: TextDirective, label: string, desk: Desk): void {
+  if (label.trim() !== '') return
+  addMessage(
+    desk.files,
+    placeOfNode(node, desk),
+    'no-markdown-fault',
+    'Unexpected `part` without words, expected what the part is called in the brackets',
+    {note: 'Write it like `:part[lower wear ring]{ref=lower-ring}`'},
+  )
+}
+
+/** The words in the brackets of a link or part: plain, for marks in them would be lost. */
 function labelOf(node: TextDirective, desk: Desk): string {
   return node.children
     .map((child) => {
@@ -123,7 +138,7 @@ function labelOf(node: TextDirective, desk: Desk): string {
         placeOfNode(child, desk),
         'no-markdown-fault',
         `Unexpected ${child.type} in the brackets of \`${node.name}\`, expected plain words`,
-        {note: 'Write the words of the link without marks'},
+        {note: 'Write the words in the brackets without marks'},
       )
       return ''
     })

@@ -9,19 +9,26 @@ export interface DesignReference {
   readonly under: readonly WrittenCondition[]
 }
 
-/** An id that a procedure names, of its design or of another procedure. */
-type NamedReference = DesignReference | (Omit<DesignReference, 'kind'> & {readonly kind: 'procedure'})
+/** An id that a procedure names, of its design, of another procedure or of the parts list. */
+type NamedReference = DesignReference | OtherReference<'procedure'> | OtherReference<'part'>
+
+type OtherReference<Kind> = Omit<DesignReference, 'kind'> & {readonly kind: Kind}
 
 type Conditional = {readonly when?: WrittenCondition}
 
 /** Every value, limit and joint that a procedure asks for, in reading order. */
 export function designReferences(procedure: Procedure): readonly DesignReference[] {
-  return namedReferences(procedure).filter((one) => one.kind !== 'procedure')
+  return namedReferences(procedure).filter((one) => one.kind !== 'procedure' && one.kind !== 'part')
 }
 
 /** Every procedure to which a procedure sends its reader, in reading order. */
 export function procedureReferences(procedure: Procedure): readonly Omit<DesignReference, 'kind'>[] {
   return namedReferences(procedure).filter((one) => one.kind === 'procedure')
+}
+
+/** Every part to which a text points, in reading order. */
+export function partReferences(procedure: Procedure): readonly Omit<DesignReference, 'kind'>[] {
+  return namedReferences(procedure).filter((one) => one.kind === 'part')
 }
 
 function namedReferences(procedure: Procedure): readonly NamedReference[] {
@@ -78,6 +85,7 @@ function inText(text: RichText, under: readonly WrittenCondition[]): readonly Na
   return text.flatMap((inline): readonly NamedReference[] => {
     if (inline.kind === 'value') return [{kind: 'value', reference: inline.value, under}]
     if (inline.kind === 'procedure') return [{kind: 'procedure', reference: inline.procedure, under}]
+    if (inline.kind === 'part') return [{kind: 'part', reference: inline.part, under}]
     return inline.kind === 'strong' || inline.kind === 'emphasis' ? inText(inline.children, under) : []
   })
 }

@@ -4,7 +4,7 @@ import type {Procedure, RichText, Section, Step, StepPart} from '../../handbook-
 import {addMessage, type ContentFiles} from '../../messages/add-message.ts'
 import {refersTo} from '../identity.ts'
 import {type KnownIds, knownIds} from '../known-ids.ts'
-import {designReferences} from './design-references.ts'
+import {designReferences, partReferences} from './design-references.ts'
 import {knownValueIds} from './known-value-ids.ts'
 
 /** Everything that a procedure may refer to by id. */
@@ -37,6 +37,7 @@ export function noUndefinedReference(procedure: Procedure, known: Referable, fil
   }
   for (const {tool} of procedure.tools) refersTo(tool, known.tools, 'tool', files)
   for (const {part} of procedure.parts) refersTo(part, known.parts, 'part', files)
+  for (const {reference} of partReferences(procedure)) refersTo(reference, known.parts, 'part', files)
   const readText = (text: RichText): void => {
     for (const inline of text) {
       if (inline.kind === 'procedure') toProcedure(inline.procedure, procedure, known, files)

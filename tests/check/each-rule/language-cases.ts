@@ -44,7 +44,7 @@ export const languageCases: readonly RuleCase[] = [
     ),
     at: [procedure, ':trem'],
     reason: 'Unexpected directive `:trem`, expected a directive such as `term`',
-    mend: 'The directives written with : are step, choice, value, procedure, term',
+    mend: 'The directives written with : are step, choice, value, procedure, term, part',
   },
   {
     rule: 'no-misplaced-directive',

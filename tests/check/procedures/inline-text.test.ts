@@ -110,7 +110,7 @@ describe('what is no prose is refused at its place', () => {
       'a plate in a sentence',
       'Look :reading{#a}.',
       ':reading',
-      'Unexpected directive `:reading`, expected one of `step`, `choice`, `value`, `procedure`, `term` no-unknown-directive',
+      'Unexpected directive `:reading`, expected one of `step`, `choice`, `value`, `procedure`, `term`, `part` no-unknown-directive',
     ],
     [
       'a mark in a sentence',
@@ -160,6 +160,13 @@ describe('what is no prose is refused at its place', () => {
       '<b>',
       'Unexpected html in the brackets of `term`, expected plain words no-markdown-fault',
     ],
+    [
+      'a balloon that says nothing',
+      'Take the :part[ ]{ref=a} out.',
+      ':part',
+      'Unexpected `part` without words, expected what the part is called in the brackets no-markdown-fault',
+    ],
+    ['a number in the words of a part', 'Take :part[ring 4]{ref=a} out.', '4]', typed('4')],
     [
       'an attribute that stands twice, of which one would be lost',
       'Look at :value{ref=a ref=b}.',

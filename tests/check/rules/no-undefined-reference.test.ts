@@ -38,6 +38,7 @@ describe('a reference that leads somewhere is accepted', () => {
     ],
     ['another procedure', inStep('See :procedure[isolation]{ref=isolation}.')],
     ['a term', inStep('Drain the :term[cofferdam]{ref=cofferdam}.')],
+    ['a part in a sentence', inStep('Take the :part[ring]{ref=ring} out.')],
     ['a caution', workText('::caution{ref=fall section}\n\n::caution{ref=noise}\n\n1. :step{#look} Look.')],
     ['a fact', inStep('Look.', '::identify{fact=backstop}')],
     ['the tank plan', inStep('Look.', '::figure{name=tank-plan caption=Tanks}')],
@@ -132,6 +133,18 @@ describe('a reference that leads nowhere is refused with the nearest id', () => 
       inStep('See :procedure[isolation]{ref=isolaton}.'),
       ':procedure',
       'Unexpected `isolaton`, expected the id of a procedure such as `isolation`',
+    ],
+    [
+      'a part in a sentence',
+      inStep('Take the :part[ring]{ref=rinng} out.'),
+      ':part',
+      'Unexpected `rinng`, expected the id of a part such as `ring`',
+    ],
+    [
+      'a part in bold words of a note',
+      inStep('Look.', 'It **lies below the :part[ring]{ref=rinng}**.'),
+      ':part',
+      'Unexpected `rinng`, expected the id of a part such as `ring`',
     ],
     [
       'a term',
