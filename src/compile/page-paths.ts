@@ -26,11 +26,6 @@ export function positionPath(position: string): string {
   return `p/${position}/index.html`
 }
 
-/** Drawing of a section that pumps alike share. */
-export function sectionPath(name: string): string {
-  return `figures/${name}.svg`
-}
-
 /** What of a pump the address of a procedure page needs. */
 interface PumpOfAddress {
   readonly vessel: {readonly id: string}

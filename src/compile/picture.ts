@@ -5,21 +5,20 @@ import {technicalHash} from '../technical-text/technical-hash.ts'
 
 /** A figure as a file that pages share. Its name holds its content: a page whose drawing is gone shows words, never another drawing. */
 export function pictureOf(kind: string, {svg, width, height, size, alternative}: Figure): Picture {
-  return {
-    path: `figures/${kind}-${technicalHash(svg).slice(0, 8)}.svg`,
-    svg,
-    width,
-    height,
-    size,
-    alternative,
-  }
+  return {...drawingFile(kind, svg), width, height, size, alternative}
+}
+
+/** The file of a drawing, named by its content. */
+export function drawingFile(kind: string, svg: string): HandbookPages['figures'][number] {
+  return {path: `figures/${kind}-${technicalHash(svg).slice(0, 8)}.svg`, svg}
 }
 
 /** The files of all pictures of pages, each once. */
 export function pictureFiles(pages: readonly Page[]): HandbookPages['figures'] {
-  const pictures = pages.flatMap((page) => [
+  const pictures: HandbookPages['figures'] = pages.flatMap((page) => [
     ...(page.head.position?.plan ? [page.head.position.plan] : []),
     ...(page.kind === 'procedure' ? picturesOfSteps(page) : []),
+    ...(page.kind === 'procedure' && page.touched ? [page.touched.marks] : []),
   ])
   return [...new Map(pictures.map(({path, svg}) => [path, {path, svg}])).values()]
 }

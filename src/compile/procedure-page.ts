@@ -7,6 +7,7 @@ import {found, type PumpDesk, positionHead, pumpValue} from './desk.ts'
 import {isTried} from './is-tried.ts'
 import {filesOfProcedure} from './made-from.ts'
 import {partLink, procedurePageId, procedurePath, toolLink} from './page-paths.ts'
+import {touchedParts} from './touched-parts.ts'
 import {valueLine} from './value-line.ts'
 import {valuesShown} from './values-shown.ts'
 import {standing} from './variant.ts'
@@ -20,6 +21,8 @@ export function procedurePage(procedure: Procedure, desk: PumpDesk): ProcedurePa
   const sections = procedure.sections.flatMap(
     (section) => boundSection(section, procedure, desk, numbers, steps) ?? [],
   )
+  const parts = partLines(procedure, desk)
+  const touched = touchedParts(procedure, sections, parts, desk)
   return {
     kind: 'procedure',
     head: {
@@ -47,7 +50,8 @@ export function procedurePage(procedure: Procedure, desk: PumpDesk): ProcedurePa
     before: procedure.before.map((text) => bindText(text, desk)),
     after: procedure.after.map((text) => bindText(text, desk)),
     tools: toolLines(procedure, desk),
-    parts: partLines(procedure, desk),
+    parts,
+    ...(touched ? {touched} : {}),
     records: procedure.records.map((one) => one.en),
     sections,
     cautionsUsed: numbers.used(),

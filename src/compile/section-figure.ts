@@ -1,20 +1,23 @@
+import type {Content} from '../handbook-model/content.ts'
 import type {Design} from '../handbook-model/design-content.ts'
 import type {HandbookPages} from '../handbook-model/handbook-pages.ts'
 import {onceForEach} from '../handbook-model/once-for-each.ts'
 import type {SectionFigure} from '../handbook-model/pages.ts'
 import type {PumpDesk} from './desk.ts'
-import {sectionPath} from './page-paths.ts'
+import {drawingFile} from './picture.ts'
 import {type PumpSection, sectionOfPump} from './section-of-pump.ts'
 
-/** Sections that were drawn, by design and what is fitted: pumps alike share one. */
-const sectionsOf = onceForEach((_: Design) => new Map<string, PumpSection | undefined>())
+/** Sections that were drawn, by parts list, design and what is fitted: pumps alike share one. */
+const sectionsOf = onceForEach((_parts: Content['parts']) =>
+  onceForEach((_design: Design) => new Map<string, PumpSection | undefined>()),
+)
 
 /** The section of a pump for its page, or nothing where its design does not state what it is drawn from. */
 export function sectionFigure(desk: PumpDesk): SectionFigure | undefined {
   const section = sharedSection(desk)
   return (
     section && {
-      path: sectionPath(section.name),
+      path: drawingFile('section', section.svg).path,
       width: section.frame.width,
       height: section.frame.height,
       alternative: section.alternative,
@@ -24,19 +27,15 @@ export function sectionFigure(desk: PumpDesk): SectionFigure | undefined {
   )
 }
 
-/** The drawings of a vessel's pumps, each once. */
+/** The sections of a vessel's pumps, each once. */
 export function sectionFiles(desks: readonly PumpDesk[]): HandbookPages['figures'] {
-  const sections = new Map(
-    desks.flatMap((desk) => {
-      const section = sharedSection(desk)
-      return section ? [[section.name, section.svg] as const] : []
-    }),
-  )
-  return [...sections].map(([name, svg]) => ({path: sectionPath(name), svg}))
+  const sections = new Set(desks.flatMap((desk) => sharedSection(desk) ?? []))
+  return [...sections].map(({svg}) => drawingFile('section', svg))
 }
 
-function sharedSection(desk: PumpDesk): PumpSection | undefined {
-  const ofDesign = sectionsOf(desk.design)
+/** The section of a pump as it is fitted, drawn once for all pumps alike. */
+export function sharedSection(desk: PumpDesk): PumpSection | undefined {
+  const ofDesign = sectionsOf(desk.content.parts)(desk.design)
   const fitted = `${desk.facts.get('wear-ring-fit')} ${desk.facts.get('cargo-seal')}`
   if (!ofDesign.has(fitted)) ofDesign.set(fitted, sectionOfPump(desk))
   return ofDesign.get(fitted)

@@ -37,7 +37,7 @@ const partOfBalloon: Readonly<Record<SectionPart, string>> = {
   stack: 'stack-section',
 }
 
-/** A section with the parts that its balloons name, and a name for the file that pumps alike share. */
+/** A section with the parts that its balloons name, and what pumps alike have in common: design, rings and cargo seal. */
 export interface PumpSection extends CrossSection {
   readonly name: string
   readonly legend: readonly {readonly part: SectionPart; readonly balloon: string; readonly title: string}[]

@@ -108,6 +108,11 @@ export const wordsEn = {
     pumpsOpen: (some: number, open: number, all: number): string =>
       `${some === 0 ? '' : `on ${some}, `}NOT KNOWN on ${open} of ${all} pumps`,
   },
+  touched: {
+    alternative: (parts: readonly string[]): string =>
+      `Section of the pump. Marked are, from the wet end up: ${parts.join(', ')}.`,
+    drawnAs: (tag: string): string => `Drawn with the wear rings and the cargo seal of ${tag}.`,
+  },
   estimate: 'estimate',
   stated: 'stated',
   fromTo: (least: string, most: string): string => `${least} to ${most}`,

@@ -180,9 +180,31 @@ export interface SectionFigure {
   readonly height: number
   readonly alternative: string
   /** Balloons from the wet end up, with the part that each names. */
-  readonly numbers: readonly {readonly balloon: string; readonly title: string}[]
+  readonly numbers: readonly NumberedPart[]
   /** How the rings are held and which way each lip looks. */
   readonly variant: readonly string[]
+}
+
+/** A balloon with the part that it names. */
+export interface NumberedPart {
+  readonly balloon: string
+  readonly title: string
+}
+
+/** The section of a pump with the parts marked that a procedure touches: the marks are a drawing of their own that lies over it. */
+export interface TouchedParts {
+  /** Path of the section below the vessel's folder. */
+  readonly path: string
+  readonly width: number
+  readonly height: number
+  readonly marks: {readonly path: string; readonly svg: string}
+  readonly alternative: string
+  /** Marked parts, from the wet end up. */
+  readonly numbers: readonly NumberedPart[]
+  /** Parts with a balloon that are touched too and lie outside of the section. */
+  readonly others: readonly NumberedPart[]
+  /** Of which pump the rings and the cargo seal are, on a page that several share; else blank. */
+  readonly drawnAs: string
 }
 
 export interface JobLine {
@@ -269,6 +291,8 @@ export interface ProcedurePage {
   readonly after: readonly BoundText[]
   readonly tools: readonly ToolLine[]
   readonly parts: readonly PartLine[]
+  /** Absent where no touched part is on the section. */
+  readonly touched?: TouchedParts
   readonly records: readonly string[]
   readonly sections: readonly BoundSection[]
   /** Every caution used, in the order of first use: number, word, title. */

@@ -60,7 +60,7 @@ export function renderHandbook(input: RenderInput): readonly RenderedFile[] {
   return [
     ...pages,
     ...input.publication.map((page) => file(page.head.path, shell(publicationView(page, input.pages)))),
-    ...input.pages.figures.map(({path, svg}) => file(path, `${svg}\n`)),
+    ...input.pages.figures.map(({path, svg}) => file(path, svg)),
     file('assets/site.css', styles.join('\n')),
     file('assets/paper.css', paper),
     file('assets/head.js', input.runtime.head),

@@ -70,6 +70,7 @@ export function bodyLines(page: Page): readonly TechnicalLine[] {
       return page.parts.flatMap((one) => [
         {block: one.id, kind: 'part', text: one.title},
         {block: one.id, kind: 'size', text: one.size},
+        {block: one.id, kind: 'balloon', text: one.balloon},
       ])
     case 'sources':
       return page.sources.map((one) => ({block: one.id, kind: 'source', text: one.title}))

@@ -28,14 +28,29 @@ export function procedureLines(page: ProcedurePage): readonly TechnicalLine[] {
       [one.title, one.size, one.note].map((text) => ({block: `tool-${one.id}`, kind: 'tool', text})),
     ),
     ...page.parts.flatMap((one) =>
-      [one.title, one.size, one.quantity, one.note].map((text) => ({
+      [one.title, one.balloon, one.size, one.quantity, one.note].map((text) => ({
         block: `part-${one.id}`,
         kind: 'part',
         text,
       })),
     ),
+    ...touchedLines(page),
     ...page.sections.flatMap(sectionLines),
     ...page.after.map((text) => ({block: 'after', kind: 'state', text: wordsOf(text)})),
+  ]
+}
+
+/** What the marked section tells: of which pump it is drawn, its marked parts, and touched parts outside of it. */
+function touchedLines({touched}: ProcedurePage): readonly TechnicalLine[] {
+  if (!touched) return []
+  const line = (kind: string, text: string): TechnicalLine => ({block: 'touched', kind, text})
+  return [
+    line('figure', touched.drawnAs),
+    ...touched.numbers.flatMap(({balloon, title}) => [line('balloon', balloon), line('part', title)]),
+    ...touched.others.flatMap(({balloon, title}) => [
+      line('balloon outside', balloon),
+      line('part outside', title),
+    ]),
   ]
 }
 

@@ -38,7 +38,6 @@ const editorial: Readonly<Record<Page['kind'], readonly string[]>> = {
     'isCard',
     'isOfDesign',
     'isTried',
-    'parts.balloon',
     ...ofText('purpose'),
     'records',
     ...ofText('before'),
@@ -108,7 +107,7 @@ const editorial: Readonly<Record<Page['kind'], readonly string[]>> = {
     ...['positions.design', 'positions.notKnown', 'positions.serial'],
   ],
   tools: ofHead,
-  parts: [...ofHead, 'parts.balloon', 'parts.class'],
+  parts: [...ofHead, 'parts.class'],
   sources: [...ofHead, 'sources.edition', 'sources.howKnown', 'sources.status'],
   words: [...ofHead, 'terms.notUsed'],
   failures: [...ofHead, 'symptoms.text', 'units.id', 'units.title'],
@@ -168,4 +167,34 @@ describe('a change of a field gives another technical text', () => {
     expect([...ignored].filter((field) => !listed.has(field)).sort()).toEqual([])
     expect([...counted].filter((field) => listed.has(field)).sort()).toEqual([])
   })
+})
+
+test('of a marked section the numbers, the titles and the pump that it is drawn of count, not its files', () => {
+  const page = pages.find((one) => one.kind === 'procedure')
+  if (page?.kind !== 'procedure') throw new Error('Unexpected handbook without a procedure, expected one')
+  const [drawn, outside] = [
+    {balloon: '4', title: 'ring'},
+    {balloon: '27', title: 'valve'},
+  ]
+  const touched = {
+    path: 'figures/section-0.svg',
+    width: 90,
+    height: 150,
+    marks: {path: 'figures/marks-0.svg', svg: '<svg/>'},
+    alternative: 'Marked is 4 ring.',
+    numbers: [drawn],
+    others: [outside],
+    drawnAs: 'Drawn as 4S.',
+  }
+  const {counted, ignored} = judged({...page, touched})
+  const ofMarks = (fields: ReadonlySet<string>): readonly string[] =>
+    [...fields].filter((field) => field.startsWith('touched.')).sort()
+  expect(ofMarks(counted)).toEqual(
+    ['drawnAs', 'numbers.balloon', 'numbers.title', 'others.balloon', 'others.title'].map(
+      (one) => `touched.${one}`,
+    ),
+  )
+  expect(ofMarks(ignored)).toEqual(
+    ['alternative', 'height', 'marks.svg', 'width'].map((one) => `touched.${one}`),
+  )
 })

@@ -19,7 +19,7 @@ const jobs: readonly (readonly [name: string, parts: readonly SectionPart[]])[] 
 ]
 
 describe.each(jobs)('marks of the parts for %s', (_, parts) => {
-  const svg = sectionOverlay(section, parts, 'marks')
+  const svg = sectionOverlay(section, parts)
 
   test('lie on the view box of the section and weigh less than 3 kB', () => {
     expect(svg).toContain(`viewBox="0 0 ${section.frame.width} ${section.frame.height}"`)
@@ -37,15 +37,32 @@ describe.each(jobs)('marks of the parts for %s', (_, parts) => {
 
   test('hatch as many areas as the parts have', () => {
     const areas = section.outlines.filter(
-      ({part, drawn}) => drawn !== 'hidden' && parts.some((one) => one === part),
+      ({part, drawn, isOpen}) => drawn !== 'hidden' && isOpen !== true && parts.some((one) => one === part),
     )
-    expect(svg.match(/z/gu)?.length).toBeGreaterThanOrEqual(areas.length)
+    const [, drawn = ''] = /<path id="a" d="([^"]*)"/u.exec(svg) ?? []
+    expect(drawn.match(/z/gu)).toHaveLength(areas.length)
     expect(areas.length).toBeGreaterThan(1)
+  })
+
+  test('lead from each ring to its part, and stay inside of the view box', () => {
+    const {width, height, text} = section.frame
+    const [, leaders = ''] = /<path d="([^"]*)"/u.exec(svg) ?? []
+    expect(leaders.match(/M/gu)).toHaveLength(parts.length)
+    const rings = [...svg.matchAll(/cx="(\d+)" cy="(\d+)" r="(\d+)"/gu)].map((one) =>
+      one.slice(1).map(Number),
+    )
+    for (const [x = 0, y = 0, radius = 0] of rings) {
+      expect(radius).toBeLessThan(text)
+      expect(Math.min(x - radius, y - radius, width - x - radius, height - y - radius)).toBeGreaterThan(0)
+    }
+    for (const [index, [x = 0, y = 0, radius = 0]] of rings.entries())
+      for (const [otherX = 0, otherY = 0] of rings.slice(index + 1))
+        expect(Math.hypot(otherX - x, otherY - y)).toBeGreaterThan(radius * 2)
   })
 })
 
 test('nothing is marked where nothing is touched', () => {
-  expect(sectionOverlay(section, [], 'marks')).not.toMatch(/<circle|class="figure-mark"/u)
+  expect(sectionOverlay(section, [])).not.toMatch(/<circle|<path/u)
 })
 
 test('parts are found by the balloons of a list', () => {
