@@ -39,8 +39,12 @@ describe.each(jobs)('marks of the parts for %s', (_, parts) => {
     const areas = section.outlines.filter(
       ({part, drawn, isOpen}) => drawn !== 'hidden' && isOpen !== true && parts.some((one) => one === part),
     )
-    const [, drawn = ''] = /<path id="a" d="([^"]*)"/u.exec(svg) ?? []
-    expect(drawn.match(/z/gu)).toHaveLength(areas.length)
+    const drawnOf = (id: string): number => {
+      const [, path = ''] = new RegExp(`<path id="${id}" d="([^"]*)"`, 'u').exec(svg) ?? []
+      return (path.match(/z/gu) ?? []).length
+    }
+    expect(svg.match(/<use href="#m" transform="matrix\(-1 0 0 1 [\d.]+ 0\)"\/>/gu)).toHaveLength(2)
+    expect(drawnOf('a') + 2 * drawnOf('m')).toBe(areas.length)
     expect(areas.length).toBeGreaterThan(1)
   })
 
