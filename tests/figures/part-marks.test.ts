@@ -91,7 +91,8 @@ describe('balloon numbers in figure, parts list and steps agree', () => {
 
   test('on many pages, and on none of a portable pump', () => {
     const touching = pages.filter(({page}) => page.touched)
-    expect(new Set(touching.map(({procedure: {id}}) => id)).size).toBeGreaterThan(7)
+    expect(new Set(touching.map(({procedure: {id}}) => id)).size).toBeGreaterThan(12)
+    expect(pages.flatMap(({page}) => balloonsIn(page.sections)).length).toBeGreaterThan(5000)
     expect(new Set(touching.map(({desk}) => desk.position.design.id)).size).toBe(2)
     const portable = pages.filter(({desk}) => desk.position.role === 'portable')
     expect(portable.length).toBeGreaterThan(4)
