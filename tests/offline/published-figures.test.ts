@@ -74,7 +74,8 @@ describe.each(vessels)('the figures of %s', (vessel) => {
 
   test('have no text outside, none over another, and none below 2.5 mm on paper', () => {
     expect(drawn.length).toBe(figures.length)
-    expect(drawn.filter(({texts}) => texts.length === 0).map(({path}) => path)).toEqual([])
+    const wordless = drawn.filter(({texts}) => texts.length === 0).map(({path}) => path)
+    expect(wordless.filter((path) => !path.includes('/figures/marks-'))).toEqual([])
     expect(drawn.flatMap(faultsOfTexts)).toEqual([])
   })
 
