@@ -40,6 +40,8 @@ export function positionPage(desk: PumpDesk): PositionPage {
         ...[...jobsOf([desk]), ...proceduresOf([desk])].map((one) => one.place.path),
         ...ratings.flatMap((value) => filesOfValue(value, desk)),
         ...design.limits.flatMap((limit) => filesOfValue(pumpValue(desk, limit.value.id), desk)),
+        ...(section ? [...content.parts.values()].map((part) => part.place.path) : []),
+        ...(section?.sizes ?? []).flatMap(({id}) => filesOfValue(pumpValue(desk, id), desk)),
         ...(position.materials.length > 0
           ? content.tables.materials.rows.slice(0, 1).map((row) => row.place.path)
           : []),

@@ -6,6 +6,7 @@ import type {SectionFigure} from '../handbook-model/pages.ts'
 import type {PumpDesk} from './desk.ts'
 import {drawingFile} from './picture.ts'
 import {type PumpSection, sectionOfPump} from './section-of-pump.ts'
+import {sectionSizes, sectionSmallParts} from './section-sizes.ts'
 
 /** Sections that were drawn, by parts list, design and what is fitted: pumps alike share one. */
 const sectionsOf = onceForEach((_parts: Content['parts']) =>
@@ -23,6 +24,8 @@ export function sectionFigure(desk: PumpDesk): SectionFigure | undefined {
       alternative: section.alternative,
       numbers: section.legend.map(({balloon, title}) => ({balloon, title})),
       variant: section.variant,
+      sizes: sectionSizes(desk),
+      smallParts: sectionSmallParts(desk),
     }
   )
 }

@@ -77,7 +77,7 @@ export function sectionOfPump({design, facts, content}: PumpDesk): PumpSection |
 }
 
 /** The cargo seal by what is fitted; where nobody knows, the seat of the first one. */
-function cargoSeal(design: Design, fitted: string | undefined): Design['seals'][number] | undefined {
+export function cargoSeal(design: Design, fitted: string | undefined): Design['seals'][number] | undefined {
   const seals = design.seals.filter((one) => one.id.startsWith('cargo-seal'))
   if (fitted === undefined) return seals[0]
   return seals.find((one) => one.lips.length === (fitted === 'double-lip' ? 2 : 1))

@@ -2,7 +2,15 @@ import type {SectionPart} from '../figures/section/section-geometry.ts'
 import type {SectionWords} from '../figures/section/section-text.ts'
 
 /** English words of the cross-section. */
-export const sectionWordsEn: SectionWords & {readonly parts: Readonly<Record<SectionPart, string>>} = {
+export const sectionWordsEn: SectionWords & {
+  readonly parts: Readonly<Record<SectionPart, string>>
+  /** Sizes of small parts in one line each. */
+  readonly smallParts: {
+    readonly bolts: string
+    readonly grooves: string
+    readonly groove: (title: string, diameter: string, section: string) => string
+  }
+} = {
   view: 'Section through the axis of the pump as it hangs in the tank, from the bottom of the well to the foot of the pipe stack, with the discharge branch turned into the plane of the section and the hand hole on the left.',
   cut: 'Cover, rings, impeller, casing, housings, flanges, motor body and pipes are cut and hatched; sleeve, lips and O-rings are cut and black; shaft, bolts, screws, balls and rollers are not cut.',
   order: 'Parts from the wet end up, by the numbers of the parts list:',
@@ -19,6 +27,11 @@ export const sectionWordsEn: SectionWords & {readonly parts: Readonly<Record<Sec
   lip: (place, looks, faces) => `The open edge of the ${place} looks ${looks}, to the ${faces}.`,
   places: ['lip at the wet end', 'second lip'],
   singleLip: 'single lip below the motor',
+  smallParts: {
+    bolts: 'bolts and screws',
+    grooves: 'grooves of O-rings',
+    groove: (title, diameter, section) => `${title} ${diameter} for a section of ${section}`,
+  },
   details: {
     cargo: {letter: 'X', title: 'the cargo seal on the sleeve', above: 'cofferdam', below: 'cargo'},
     oil: {letter: 'Y', title: 'the single lip and the mechanical oil seal', above: 'oil', below: 'cofferdam'},

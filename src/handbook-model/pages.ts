@@ -183,6 +183,10 @@ export interface SectionFigure {
   readonly numbers: readonly NumberedPart[]
   /** How the rings are held and which way each lip looks. */
   readonly variant: readonly string[]
+  /** What it is drawn from: a length that moves its outlines is a line of the technical text. */
+  readonly sizes: readonly ValueLine[]
+  /** Bolts and O-rings, a line each. */
+  readonly smallParts: readonly Field[]
 }
 
 /** A balloon with the part that it names. */

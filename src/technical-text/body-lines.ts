@@ -119,7 +119,7 @@ function positionLines(page: PositionPage): readonly TechnicalLine[] {
   ]
 }
 
-/** What a drawing tells: its numbers with their parts, how rings are held and which way lips look. */
+/** What a drawing tells: its numbers with their parts, how rings are held, which way lips look, and the sizes that it is drawn from. */
 function sectionLines({section}: PositionPage): readonly TechnicalLine[] {
   if (!section) return []
   return [
@@ -128,6 +128,8 @@ function sectionLines({section}: PositionPage): readonly TechnicalLine[] {
       {block: 'section', kind: 'balloon', text: balloon},
       {block: 'section', kind: 'part', text: title},
     ]),
+    ...section.sizes.flatMap(valueLines),
+    ...section.smallParts.map(({text}) => ({block: 'section', kind: 'figure', text})),
   ]
 }
 

@@ -12,7 +12,7 @@ import {
   unknownValue,
   value,
 } from './fixture-parts.ts'
-import {picture} from './fixture-picture.ts'
+import {picture, touchedParts} from './fixture-picture.ts'
 import {points} from './fixture-points.ts'
 import {text} from './fixture-text.ts'
 
@@ -75,6 +75,7 @@ const procedure: Page = {
   after: [bound('after')],
   tools: [toolLine],
   parts: [partLine],
+  touched: touchedParts,
   records: [text('record')],
   sections: [
     {
@@ -167,6 +168,8 @@ const position: Page = {
       {balloon: '6', title: text('section-impeller')},
     ],
     variant: [text('section-fit'), text('section-lip')],
+    sizes: [value('section-size'), unknownValue('section-size-gap')],
+    smallParts: [{label: text('small-label'), text: text('small-text')}],
   },
   jobs: [
     {
@@ -281,6 +284,7 @@ export const fixture: HandbookPages = {
   pages: [start, position, procedure, shipCard, job, symptoms, explained, ...libraryPages],
   figures: [
     {path: 'figures/design-a.svg', svg: '<svg xmlns="http://www.w3.org/2000/svg"></svg>'},
+    touchedParts.marks,
     picture('plan', 'small'),
     picture('order', 'small'),
     picture('lines', 'wide'),

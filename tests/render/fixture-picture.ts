@@ -1,4 +1,4 @@
-import type {Picture} from '../../src/handbook-model/pages.ts'
+import type {Picture, TouchedParts} from '../../src/handbook-model/pages.ts'
 import {text} from './fixture-text.ts'
 
 /** A drawing as a file below `figures/`. */
@@ -10,3 +10,15 @@ export const picture = (name: string, size: Picture['size']): Picture => ({
   size,
   alternative: text(`${name}-alternative`),
 })
+
+/** A section of a pump with one part marked and one outside of it. */
+export const touchedParts: TouchedParts = {
+  path: 'figures/design-a.svg',
+  width: 900,
+  height: 1500,
+  marks: {path: 'figures/marks-a.svg', svg: '<svg/>'},
+  alternative: text('touched-alternative'),
+  numbers: [{balloon: '4', title: text('touched-ring')}],
+  others: [{balloon: '27', title: text('touched-valve')}],
+  drawnAs: text('touched-pump'),
+}

@@ -23,9 +23,9 @@ const elsewhere: readonly {readonly pattern: RegExp; readonly reason: string}[] 
   },
   {pattern: /\.(?:line|least)\.basis$/u, reason: 'a plate leads to the explanation'},
   {pattern: /\.parts\[\d+\]\.limits\[\d+\]\.title$/u, reason: 'the title of the reading is shown'},
-  {pattern: /^\.section\.alternative$/u, reason: 'the drawing carries it'},
+  {pattern: /^\.(?:section|touched)\.alternative$/u, reason: 'the drawing carries it'},
   {
-    pattern: /\.figure\.values\[\d+\]\.(?:basis|mark|link\.text)$/u,
+    pattern: /\.(?:figure\.values|section\.sizes)\[\d+\]\.(?:basis|mark|link\.text)$/u,
     reason: 'the figure leads to the explanation',
   },
   {pattern: /\.(?:picture|plan)\.alternative$/u, reason: 'the drawing carries it'},
