@@ -196,6 +196,12 @@ describe('a reference that leads nowhere is refused with the nearest id', () => 
       '::figure',
       'Unexpected `mass.lips`, expected the id of a value such as `mass.head`',
     ],
+    [
+      'the lift of a figure',
+      inStep('Look.', '::figure{name="lift:head" caption=Lift}'),
+      '::figure',
+      'Unexpected `head.rated-load`, expected the id of a value',
+    ],
   ])('%s', (_what, text, at, message) => {
     expect(told(text)).toEqual([`${placeIn(text, at)} ${message} no-undefined-reference`])
   })
