@@ -131,7 +131,7 @@ function hangingLoad(lift: DrawnLift, words: LiftWords): Drawing {
       {
         strong: [words.mass(lift.mass ?? '')],
         plain: [lift.load],
-        along: [place([beside, eye.height * 0.7]), place([beside, eye.height * 0.45])],
+        along: [place([beside, eye.height * 0.56]), place([beside, eye.height * 0.43])],
         isInside: true,
       },
       {strong: [], plain: [lift.shape ? words.restFree : words.boxed]},

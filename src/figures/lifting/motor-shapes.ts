@@ -54,7 +54,7 @@ export function stackShape(of: MotorLengths & {readonly pipe: DrawnLength}, whol
   const half = pipe.mm / 2
   const foot = of.reach.mm + of.height.mm
   const top = foot + pipe.mm * 1.9
-  const plate = whole ? half * 3.6 : half * 2
+  const plate = half * (whole ? 3.6 : 2.6)
   const thick = pipe.mm * (whole ? 0.22 : 0.3)
   const rim = half * 1.55
   const gap = foot + pipe.mm
