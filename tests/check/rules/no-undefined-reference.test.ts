@@ -207,6 +207,13 @@ describe('a reference that leads nowhere is refused with the nearest id', () => 
   })
 })
 
+test.each(['lowering', 'raising'])('the figure of %s asks for lowering bolts and their flange', (name) => {
+  const text = inStep('Look.', `::figure{name=${name} caption=Bolts}`)
+  const messages = told(text).join('\n')
+  expect(messages).toContain(`Unexpected \`lowering.${name}-torque\`, expected the id of a value`)
+  expect(messages).toContain('Unexpected `head-flange-bolts`, expected one of `hub-bolts`')
+})
+
 test('a procedure that refers to itself is refused', () => {
   const text = inStep('See :procedure[this]{ref=sample}.')
   expect(told(text)).toEqual([

@@ -183,14 +183,18 @@ describe('what hangs', () => {
     expect(drawn({shape}).alternative).toContain('Drawn by: casing 640 mm; height of the unit 410 mm;')
   })
 
-  test('is drawn to the scale of its own lengths', () => {
-    const [first = ''] = pathsOf(drawn().svg.replaceAll('<path d=', '<path class="area" d='), 'area').slice(
-      -1,
-    )
-    const flange = Number(/h([\d.]+)/u.exec(first)?.[1])
-    const across = /M([\d.]+) ([\d.]+)V[\d.]+M([\d.]+) \2V/u.exec(drawn().svg) ?? []
-    const casing = Number(across[3]) - Number(across[1])
-    expect(flange / casing).toBeCloseTo(420 / 640, 2)
+  test.each([420, 300])('is drawn to the scale of its own lengths, its eyes on a flange of %d mm', (mm) => {
+    const {svg} = drawn({shape: pumpUnitShape({...unit, flange: length('motor flange', mm)})})
+    const [, from, across] = [...svg.matchAll(/<path d="M([\d.]+) [\d.]+h([\d.]+)v/gu)].at(-1) ?? []
+    const dimension = /M([\d.]+) ([\d.]+)V[\d.]+M([\d.]+) \2V/u.exec(svg) ?? []
+    const casing = Number(dimension[3]) - Number(dimension[1])
+    expect(Number(across) / casing).toBeCloseTo(mm / 640, 2)
+    const eyes = [...svg.matchAll(/<circle cx="([\d.]+)" cy="[\d.]+" r="11"/gu)].map(([, x]) => Number(x))
+    expect(eyes).toHaveLength(2)
+    for (const eye of eyes) {
+      expect(eye).toBeGreaterThan(Number(from))
+      expect(eye).toBeLessThan(Number(from) + Number(across))
+    }
   })
 
   test('is a plain box with words where the lengths are not stated', () => {

@@ -98,6 +98,20 @@ describe('the pump unit on its lowering bolts', () => {
     }
   })
 
+  test.each([
+    [16, 'M16'],
+    [24, 'M24'],
+  ])('draws bolts of %d mm as thick as they are', (mm, text) => {
+    const {svg} = drawn({thread: {mm, text}})
+    const sides = [...(pathsOf(svg, 'hair dashed')[0] ?? '').matchAll(/M([\d.]+) /gu)].map(([, x]) =>
+      Number(x),
+    )
+    const [left = 0, , right = 0] = sides
+    const [, from, across] = /M([\d.]+) [\d.]+h([\d.]+)v[\d.-]+h-\2z"\/><\/g>/u.exec(svg) ?? []
+    expect(Number(from)).toBeLessThan(left)
+    expect((right - left) / Number(across)).toBeCloseTo(mm / 420, 2)
+  })
+
   test('stands after its travel on the strips above the bottom of the well', () => {
     const bottom = (svg: string): boolean => pathsOf(svg, 'line').length > 0
     expect(bottom(drawn().svg)).toBe(true)
