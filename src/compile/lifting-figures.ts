@@ -1,4 +1,5 @@
 import type {Figure} from '../figures/figure.ts'
+import type {LoweringLengths} from '../figures/lifting/drawn-lowering.ts'
 import {liftFigure} from '../figures/lifting/lift-figure.ts'
 import {
   casingShape,
@@ -9,7 +10,7 @@ import {
   portableShape,
   pumpUnitShape,
 } from '../figures/lifting/load-shapes.ts'
-import {type LoweringLengths, loweringFigure} from '../figures/lifting/lowering-figure.ts'
+import {loweringFigure} from '../figures/lifting/lowering-figure.ts'
 import {motorShape, stackShape} from '../figures/lifting/motor-shapes.ts'
 import {type ComputedValue, liftValueNames} from '../handbook-model/computed.ts'
 import type {Design} from '../handbook-model/design-content.ts'

@@ -2,8 +2,8 @@ import {lineOf} from '../section/paint.ts'
 import {box, curve, type Point} from '../section/shape.ts'
 import {rounded} from '../svg-text.ts'
 import {areas, dimensionAcross, dimensionUpright, hair, heads, word} from './drawing-parts.ts'
+import type {DrawnLowering} from './drawn-lowering.ts'
 import {pumpUnitAreas} from './load-shapes.ts'
-import type {DrawnLowering} from './lowering-figure.ts'
 
 const middle = 470
 const top = 12
@@ -105,7 +105,9 @@ export function sideView(lowering: DrawnLowering): View & {readonly scale: numbe
       `<path class="thin" d="M${middle} ${top}V${rounded(base + 16)}${axes.join('')}"/>`,
       ...bolts.map((x, index) => numbered(index + 1, middle + x * scale, balloonLevel)),
       lengths ? dimensionUpright(base - height * scale, base, left - 6, line, lengths.height.text) : '',
-      travel ? travelMark(face, face + gap * scale, middle - (flange / 2) * scale, line, travel.text) : '',
+      travel
+        ? travelMark(face, face + gap * scale, middle - (flange / 2) * scale, line, travel.text)
+        : hair(bolts.map((x) => brokenOff(middle + x * scale, face + (gap * scale) / 2)).join('')),
       wayArrow(middle + right * scale + 50, (face + base) / 2, lowering.way),
       lengths && ground > 0 ? bottomOfWell(left - 20, middle + right * scale + 20, base, ground * scale) : '',
     ].join(''),
@@ -127,6 +129,11 @@ function travelMark(face: number, unit: number, edge: number, x: number, text: s
     ]),
     word(text, x - 14, face - 38, 'end'),
   ].join('')
+}
+
+/** The mark of a bolt whose length between both flanges nobody knows. */
+function brokenOff(x: number, y: number): string {
+  return `M${rounded(x - 24)} ${rounded(y + 3)}l48 -16m-48 26l48 -16`
 }
 
 /** A number in a circle. */

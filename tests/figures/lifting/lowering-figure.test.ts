@@ -1,7 +1,8 @@
 import {describe, expect, test} from 'vitest'
 import {loweringWordsEn} from '../../../src/compile/lifting-words-en.ts'
 import type {Figure} from '../../../src/figures/figure.ts'
-import {type DrawnLowering, loweringFigure} from '../../../src/figures/lifting/lowering-figure.ts'
+import type {DrawnLowering} from '../../../src/figures/lifting/drawn-lowering.ts'
+import {loweringFigure} from '../../../src/figures/lifting/lowering-figure.ts'
 import {expectRoomForTexts} from '../room-for-texts.ts'
 import {drawingOf, expectInside, pathsOf} from './room-of-drawing.ts'
 
@@ -161,6 +162,8 @@ describe('the pump unit on its lowering bolts', () => {
       torqueCondition: '',
     })
     expect(figure.svg).toContain('>NOT KNOWN<')
+    expect(pathsOf(figure.svg, 'hair').some((path) => path.split('l48 -16').length === 5)).toBe(true)
+    expect(drawn().svg).not.toContain('l48 -16')
     expect(figure.svg).toContain('>load of each bolt NOT KNOWN<')
     expect(figure.data).toContain(
       'load of each bolt NOT KNOWN: each one alone carries the whole mass of NOT KNOWN; travel NOT KNOWN: NOT KNOWN turns of each nut; torque lowering the unit: NOT KNOWN.',
