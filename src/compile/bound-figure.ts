@@ -7,6 +7,7 @@ import {valueIn} from '../quantities/print-quantity.ts'
 import {found, type PumpDesk, printedValue, pumpValue} from './desk.ts'
 import {sealWordsEn, tighteningWordsEn} from './figure-words-en.ts'
 import {isolationFigure} from './isolation-figure.ts'
+import {liftOfPump, loweringOfPump} from './lifting-figures.ts'
 import {pictureOf} from './picture.ts'
 import {planOfPump} from './plan-of-pump.ts'
 import {valueLine} from './value-line.ts'
@@ -54,6 +55,8 @@ function drawnFor(name: string, desk: PumpDesk, procedure: Procedure): DrawnFigu
   if (kind === 'seal-orientation') return {kind, figure: sealOrientation(of, desk), wide: true}
   if (kind === 'isolation-lines' && (of === 'isolated' || of === 'restored'))
     return {kind, figure: isolationFigure(of, procedure, desk), wide: true}
+  if (kind === 'lift') return {kind, wide: true, ...liftOfPump(of, desk)}
+  if (name === 'lowering' || name === 'raising') return {kind, wide: true, ...loweringOfPump(name, desk)}
   return {kind: 'tightening-order', figure: order(of, desk), wide: true, values: [`${of}.passes`]}
 }
 

@@ -1,6 +1,7 @@
 import type {Procedure, Step, StepPart} from '../handbook-model/procedure.ts'
 import {valuesInText} from './bind-text.ts'
 import type {PumpDesk} from './desk.ts'
+import {valuesBehindLift, valuesBehindLowering} from './lifting-figures.ts'
 import {onceOnEachPump} from './once-on-each-pump.ts'
 import {type StandingSection, standingSections} from './standing-items.ts'
 import {standing} from './variant.ts'
@@ -79,15 +80,17 @@ function valuesOfPart(part: StepPart, desk: PumpDesk): readonly string[] {
     case 'cargo-table':
       return [...desk.vessel.cargoes.map(({id}) => `purge.least-${id}`), 'cofferdam.upper-bound']
     case 'figure':
-      return valueBehindFigure(part.figure)
+      return valuesBehindFigure(part.figure, desk)
     default:
       return []
   }
 }
 
 /** What a figure is drawn from, where that is a value of its own. */
-function valueBehindFigure(figure: string): readonly string[] {
+function valuesBehindFigure(figure: string, desk: PumpDesk): readonly string[] {
   const [name, id = ''] = figure.split(':')
+  if (figure === 'lowering' || figure === 'raising') return valuesBehindLowering(figure, desk)
+  if (name === 'lift') return valuesBehindLift(id, desk)
   if (name === 'tightening-order') return [`${id}.order`, `${id}.passes`]
   return name === 'seal-orientation' ? [`${id}.lips`] : []
 }

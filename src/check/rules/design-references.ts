@@ -69,16 +69,27 @@ function inPart(part: StepPart, above: readonly WrittenCondition[]): readonly Na
     case 'reading':
     case 'derived':
       return part.limits.map((reference) => ({kind: 'limit', reference, under}))
-    case 'figure': {
-      const [name, id = ''] = part.figure.split(':')
-      const {place} = part
-      if (name === 'tightening-order') return [{kind: 'joint', reference: {id, place}, under}]
-      const lips = {id: `${id}.lips`, place}
-      return name === 'seal-orientation' ? [{kind: 'value', reference: lips, under}] : []
-    }
+    case 'figure':
+      return ofFigure(part, under)
     default:
       return []
   }
+}
+
+/** What a figure is drawn from; a pump without it is told. */
+function ofFigure(
+  {figure, place}: Extract<StepPart, {readonly kind: 'figure'}>,
+  under: readonly WrittenCondition[],
+): readonly NamedReference[] {
+  const [name = '', id = ''] = figure.split(':')
+  if (name === 'tightening-order') return [{kind: 'joint', reference: {id, place}, under}]
+  if (figure === 'lowering' || figure === 'raising')
+    return [
+      {kind: 'value', reference: {id: `lowering.${name}-torque`, place}, under},
+      {kind: 'joint', reference: {id: 'head-flange-bolts', place}, under},
+    ]
+  const value = {'seal-orientation': 'lips', lift: 'rated-load'}[name]
+  return value ? [{kind: 'value', reference: {id: `${id}.${value}`, place}, under}] : []
 }
 
 function inText(text: RichText, under: readonly WrittenCondition[]): readonly NamedReference[] {

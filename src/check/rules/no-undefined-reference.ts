@@ -91,11 +91,14 @@ const figures = [
   'tank-plan',
   'isolation-lines:isolated',
   'isolation-lines:restored',
+  'lift:<lift>',
+  'lowering',
+  'raising',
   'seal-orientation:<seal>',
   'tightening-order:<joint>',
 ]
 const figureNames =
-  /^(?:tank-plan|isolation-lines:(?:isolated|restored)|seal-orientation:.+|tightening-order:.+)$/u
+  /^(?:tank-plan|lowering|raising|lift:.+|isolation-lines:(?:isolated|restored)|seal-orientation:.+|tightening-order:.+)$/u
 
 function toProcedure(
   reference: Reference,

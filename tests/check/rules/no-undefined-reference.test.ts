@@ -209,9 +209,22 @@ describe('a reference that leads nowhere is refused with the nearest id', () => 
       '::figure',
       'Unexpected `mass.lips`, expected the id of a value such as `mass.head`',
     ],
+    [
+      'the lift of a figure',
+      inStep('Look.', '::figure{name="lift:head" caption=Lift}'),
+      '::figure',
+      'Unexpected `head.rated-load`, expected the id of a value',
+    ],
   ])('%s', (_what, text, at, message) => {
     expect(told(text)).toEqual([`${placeIn(text, at)} ${message} no-undefined-reference`])
   })
+})
+
+test.each(['lowering', 'raising'])('the figure of %s asks for lowering bolts and their flange', (name) => {
+  const text = inStep('Look.', `::figure{name=${name} caption=Bolts}`)
+  const messages = told(text).join('\n')
+  expect(messages).toContain(`Unexpected \`lowering.${name}-torque\`, expected the id of a value`)
+  expect(messages).toContain('Unexpected `head-flange-bolts`, expected one of `hub-bolts`')
 })
 
 test('a procedure that refers to itself is refused', () => {
