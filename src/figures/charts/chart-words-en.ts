@@ -1,0 +1,85 @@
+import type {Verdict} from '../../calculations/verdicts/judge-reading.ts'
+
+/** English words of the charts; the same on the page as it is built and where a reading is tried. */
+export const chartWordsEn = {
+  tried: 'tried, not recorded',
+  list: (items: readonly string[]): string => items.join('; '),
+  /** What is done by a verdict, as records say it. */
+  verdicts: {
+    STOP: 'STOP: ask the office.',
+    RENEW: 'RENEW before the next use.',
+    'NOT VALID': 'NOT VALID: repeat.',
+    'CANNOT JUDGE': 'CANNOT JUDGE: a value or limit is not known.',
+    WATCH: 'WATCH.',
+    'WITHIN LIMITS': 'WITHIN LIMITS.',
+  } satisfies Record<Verdict, string>,
+  wear: {
+    title: (what: string): string => `Wear of the ${what}.`,
+    xTitle: 'running hours, h',
+    yTitle: 'clearance, mm diametral',
+    found: 'as found',
+    left: 'as left',
+    renewed: 'renewed',
+    line: 'line of one ring',
+    beyond: 'beyond its readings',
+    band: '95 % band for one more reading',
+    limit: (value: string): string => `renewal limit ${value} mm`,
+    least: (value: string): string => `minimum new ${value} mm`,
+    due: (hours: string): string => `due ${hours} h`,
+    span: '1.5 x the span',
+    none: 'No readings on record.',
+    point: (phase: string, clearance: string, hours: string, day: string): string =>
+      `${phase} ${clearance} mm at ${hours} h on ${day}`,
+    points: (points: readonly string[]): string => `Readings: ${points.join('; ')}.`,
+    renewals: (hours: readonly string[]): string =>
+      `Renewed at ${hours.map((one) => `${one} h`).join(', ')}: each ring has a line of its own.`,
+    growth: (ring: string, rise: string, count: number, scatter: string): string =>
+      `${ring} grows by ${rise} mm diametral in 1000 h by the line of ${count} readings, with a scatter of ${scatter} mm.`,
+    ring: (number: number, of: number): string =>
+      of === 1 ? 'The clearance' : `Ring ${number} of ${of}: the clearance`,
+    notEnough: (count: number): string =>
+      `Not enough readings: ${count} of the ring that is fitted, and a line needs three. No hours are forecast.`,
+    onePlace: 'All readings of the ring that is fitted stand at one count of hours: no line is drawn.',
+    repeated: 'A reading as left on a ring that stayed repeats the one as found and does not count again.',
+    limitStands: (value: string, governs: string, action: string): string =>
+      `Renewal limit ${value} mm diametral, ${governs}; beyond it: ${action}.`,
+    leastStands: (value: string): string => `Minimum of a new ring: ${value} mm at the least gap.`,
+    noLimit: 'CANNOT JUDGE: the renewal limit is NOT KNOWN.',
+    noLeast: 'The minimum of a new ring is NOT KNOWN.',
+    noUncertainty: 'CANNOT JUDGE when the ring is due: nobody wrote with what each clearance was measured.',
+    noRise: 'The line does not rise: no hours are due by condition.',
+    condition: (hours: string, uncertainty: string): string =>
+      `Condition due at ${hours} h, where the line comes within the ${uncertainty} mm of the instruments of the limit.`,
+    bandDue: (hours: string): string =>
+      `Condition due at ${hours} h, where the upper edge of the band meets the limit.`,
+    lineMeets: (hours: string): string => `The line itself meets the limit at ${hours} h.`,
+    bandUnused: 'With fewer than five readings the band is drawn and not used for the hours that are due.',
+    met: 'That is not after the last reading: the limit less the uncertainty is reached.',
+    beyondSpan: (trusted: string): string =>
+      `Flag: that lies beyond 1.5 x the observed span, which ends at ${trusted} h: no forecast is trusted so far ahead.`,
+    lastReading: (clearance: string, hours: string, verdict: string): string =>
+      `Last reading ${clearance} mm at ${hours} h: ${verdict}`,
+    gap: (gap: string): string => `Its least gap is ${gap} mm.`,
+    noGap: 'Its least gap was not written.',
+  },
+  due: {
+    rules: {
+      condition: 'condition',
+      hours: (job: string, hours: string): string => `${hours} running hours (${job})`,
+      calendar: (job: string, time: string): string => `${time} (${job})`,
+    },
+    at: (rule: string, hours: string, day: string): string =>
+      `by ${rule}: ${[hours === '' ? '' : `${hours} h`, day].filter((one) => one !== '').join(', ')}`,
+    next: (first: string, others: readonly string[]): string =>
+      `Next due ${first}, ${others.length > 0 ? `which comes first; ${others.join('; ')}` : 'the one rule that speaks'}.`,
+    apart: (rules: readonly string[]): string =>
+      `Next due ${rules.join('; ')}. Which comes first nobody can tell: how fast the hours grow is NOT KNOWN.`,
+    rate: (perDay: string, from: string, to: string): string =>
+      `Days stand on ${perDay} running hours a day, as from ${from} to ${to}.`,
+    none: 'Next due: NOT KNOWN, no rule speaks.',
+    now: 'Next due: before the next use. The last reading is beyond its limit, so no later hours or days count.',
+    conditionUnknown: 'By condition nothing can be said, so the ring may be due earlier.',
+  },
+} as const
+
+export type ChartWords = typeof chartWordsEn
