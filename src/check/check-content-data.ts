@@ -38,6 +38,7 @@ import {sourceReferences} from './source-references.ts'
 import {urgentOf} from './urgent-of.ts'
 import {noImpossibleScale} from './usual-windows.ts'
 import {vesselsOf} from './vessels-of.ts'
+import {wearOf} from './wear-of.ts'
 
 /** Checks shapes, identity and references of the YAML and CSV content; every fault is a message. */
 export function checkContentData(sources: ContentSources, files: ContentFiles): ContentData {
@@ -112,8 +113,9 @@ export function checkContentData(sources: ContentSources, files: ContentFiles): 
   const faulty = new Set([...[...faultyFiles(files)].filter((path) => nothing || path !== '.'), ...missing])
   const {vessels, tools} = shaped
   const calibrations = calibrationsOf({sources, vessels, tools, faulty, files})
+  const wear = wearOf({sources, vessels, tools, designs: shaped.designs, hours, faulty, files})
   const namedSources = new Set(sourceReferences(sources).map(({id}) => id))
-  const data: ContentData = {...shaped, hours, calibrations, namedSources, faulty}
+  const data: ContentData = {...shaped, hours, calibrations, wear, namedSources, faulty}
   checkDesigns(data, tables, files)
   for (const tool of data.tools.values()) noImpossibleScale(tool, files)
   checkReferences(data, sources, files)

@@ -23,6 +23,7 @@ import type {Procedure} from './procedure.ts'
 import type {Trial} from './trial-content.ts'
 import type {UrgentRevision} from './urgent-content.ts'
 import type {Cargo, Vessel} from './vessel-content.ts'
+import type {WearHistory} from './wear-history.ts'
 
 /** Product of `check`: the whole content, typed, references proven. Maps are in sorted order of their ids. */
 export interface Content {
@@ -54,6 +55,8 @@ export interface Content {
   readonly hours: ReadonlyMap<string, HoursRecord>
   /** Days of calibration by vessel. */
   readonly calibrations: ReadonlyMap<string, CalibrationRecord>
+  /** Clearances of wear rings by vessel. */
+  readonly wear: ReadonlyMap<string, WearHistory>
   /** Urgent revisions in order of their numbers. */
   readonly urgent: readonly UrgentRevision[]
 }

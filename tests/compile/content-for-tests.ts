@@ -180,6 +180,7 @@ export function contentOf(more: Partial<Content> & {readonly list?: readonly Pro
     trials: [],
     hours: new Map(),
     calibrations: new Map(),
+    wear: new Map(),
     namedSources: new Set(),
     ended: [],
     urgent: [],

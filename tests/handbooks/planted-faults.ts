@@ -11,6 +11,7 @@ import {idleFaults} from './idle-faults.ts'
 import {paperFaults} from './paper-faults.ts'
 import {procedureFaults} from './procedure-faults.ts'
 import {vesselFaults} from './vessel-faults.ts'
+import {wearFaults} from './wear-faults.ts'
 
 /** A fault by its plain name, with the small content that carries it and the clean one. */
 export interface PlantedFault {
@@ -57,7 +58,14 @@ function twinsOf(name: string): RuleCase {
  * Each must be told at its place in its words, and nothing about its clean twin.
  */
 export const plantedFaults: readonly PlantedFault[] = [
-  ...[...vesselFaults, ...paperFaults, ...hoursFaults, ...calibrationFaults, ...idleFaults].map((twins) => ({
+  ...[
+    ...vesselFaults,
+    ...paperFaults,
+    ...hoursFaults,
+    ...calibrationFaults,
+    ...wearFaults,
+    ...idleFaults,
+  ].map((twins) => ({
     name: twins.what,
     twins,
   })),

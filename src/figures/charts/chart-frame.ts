@@ -109,9 +109,19 @@ interface Room {
   readonly bottom: number
 }
 
-/** Places words; points of the drawing with marks are kept free. */
-export function newLabels(marks: readonly ChartPoint[]): Labels {
-  const taken: Room[] = marks.map(({x, y}) => ({left: x - 18, right: x + 18, top: y - 18, bottom: y + 18}))
+/**
+ * Places words.
+ *
+ * @param marks
+ *   Points of the drawing with marks, which are kept free.
+ * @param lines
+ *   Heights of lines right across, which are kept free too.
+ */
+export function newLabels(marks: readonly ChartPoint[], lines: readonly number[] = []): Labels {
+  const taken: Room[] = [
+    ...marks.map(({x, y}) => ({left: x - 18, right: x + 18, top: y - 18, bottom: y + 18})),
+    ...lines.map((y) => ({left: 0, right: chartWidth, top: y - 8, bottom: y + 8})),
+  ]
   const texts: string[] = []
   return {
     put: (text, places) => {

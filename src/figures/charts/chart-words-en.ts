@@ -80,6 +80,27 @@ export const chartWordsEn = {
     now: 'Next due: before the next use. The last reading is beyond its limit, so no later hours or days count.',
     conditionUnknown: 'By condition nothing can be said, so the ring may be due earlier.',
   },
+  tryIt: {
+    names: {
+      hours: 'Running hours',
+      clearance: 'Clearance',
+      uncertainty: 'Uncertainty of the instruments',
+      gap: 'Least gap',
+    },
+    missing: (what: string): string => `${what}: nothing is written. Write a number such as 0.85.`,
+    noNumber: (what: string, text: string): string =>
+      `${what}: “${text}” is no number of zero or more. Write digits alone, such as 0.85.`,
+    comma: (what: string, text: string): string =>
+      `${what}: “${text}” has a comma. Write a decimal point, such as 0.85.`,
+    noDay: 'Day: nothing is written. Write the day of the reading, such as 2031-02-14.',
+    badDay: (day: string): string => `Day: “${day}” is no day. Write one such as 2031-02-14.`,
+    zeroClearance: 'Clearance: a ring without a clearance does not turn. Read the stations again.',
+    wideGap: 'Least gap: it is above the clearance, which is the mean of the gaps. Read both again.',
+    earlier: (day: string): string => `Day: the last reading is of ${day}. Try a day from then on.`,
+    fall: (hours: string): string =>
+      `Running hours: the last reading stands at ${hours} h, and hours never fall.`,
+    unread: 'The data of this chart cannot be read.',
+  },
 } as const
 
 export type ChartWords = typeof chartWordsEn

@@ -33,9 +33,7 @@ export function nextDue(trend: WearTrend, service: ServiceRule): NextDue {
   const rules: DueRule[] = [
     ...(forecast.kind === 'due' ? [byHours('condition', forecast.due)] : []),
     ...(last && service.hours !== undefined ? [byHours('hours', last.hours + service.hours)] : []),
-    ...(last && service.days !== undefined
-      ? [{rule: 'calendar', day: dateOfDay(dayNumber(last.day) + service.days)} as const]
-      : []),
+    ...(last && service.every ? [{rule: 'calendar', day: later(last.day, service.every)} as const] : []),
   ]
   const days = rules.flatMap((one) => one.day ?? [])
   if (days.length === rules.length) {
@@ -62,6 +60,15 @@ function dayOfHours(
     const day = dayNumber(base.day) + Math.floor((hours - base.hours) / rate.perDay)
     return day > latestDay ? dateOfDay(latestDay) : dateOfDay(Math.max(day, earliestDay))
   }
+}
+
+/** The same day some months later, or the last one of a month that is shorter; or so many days later. */
+function later(day: string, {count, unit}: NonNullable<ServiceRule['every']>): string {
+  if (unit === 'days') return dateOfDay(dayNumber(day) + count)
+  const [year = 0, month = 1, date = 1] = day.split('-').map(Number)
+  const first = Date.UTC(year, month - 1 + count, 1)
+  const length = new Date(Date.UTC(year, month + count, 0)).getUTCDate()
+  return dateOfDay(first / 86_400_000 + Math.min(date, length) - 1)
 }
 
 /** Days as the calendar of the project knows them. */

@@ -138,19 +138,23 @@ function labelsOf(
   trend: WearTrend,
   {wear}: ChartWords,
 ): string {
+  const heights = [renewal, minimumNew].flatMap((limit) =>
+    limit ? [placeOf(frame, {x: frame.x.least, y: limit.value}).y] : [],
+  )
   const labels = newLabels(
     trend.lives.flatMap(({readings}) => readings.map((point) => placeOf(frame, at(point)))),
+    heights,
   )
   const along = (value: number, up: number): readonly ChartPoint[] => {
     const {y} = placeOf(frame, {x: frame.x.least, y: value})
     return [plot.left + 12, 560, 900, plot.right].map((x) => ({x, y: y + up}))
   }
   if (renewal)
-    labels.put(`${wear.limit(millimetresText(renewal.value))}: ${renewal.governs}`, along(renewal.value, -12))
+    labels.put(`${wear.limit(millimetresText(renewal.value))}: ${renewal.governs}`, along(renewal.value, -20))
   if (minimumNew)
     labels.put(wear.least(millimetresText(minimumNew.value)), [
       ...along(minimumNew.value, 42),
-      ...along(minimumNew.value, -12),
+      ...along(minimumNew.value, -20),
     ])
   const {forecast} = trend
   if (forecast.kind === 'due') {

@@ -50,7 +50,8 @@ export interface ServiceRule {
   /** Name of the job; blank where none measures the ring. */
   readonly job: string
   readonly hours?: number
-  readonly days?: number
+  /** Of the calendar, in whole months or in days. */
+  readonly every?: {readonly count: number; readonly unit: 'months' | 'days'}
   /** "60 months", as it is written. */
   readonly calendar?: string
   /** Running hours a day, by the first and last reading of the hours. */

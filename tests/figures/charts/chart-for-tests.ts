@@ -31,6 +31,8 @@ export function valuesOf(
   const texts = textsOf(svg)
   const alongX = [...axis.matchAll(/M([\d.]+) [\d.]+v/gu)].map(([, x]) => Number(x))
   const alongY = [...axis.matchAll(/M[\d.]+ ([\d.]+)h-/gu)].map(([, y]) => Number(y))
+  expect(alongX).toEqual([...alongX].sort((a, b) => a - b))
+  expect(alongY).toEqual([...alongY].sort((a, b) => b - a))
   const figures = texts.map(({text}) => Number(text.replace('−', '-')))
   const ofX = lineThrough(alongX, figures.slice(0, alongX.length))
   const ofY = lineThrough(alongY, figures.slice(alongX.length, alongX.length + alongY.length))

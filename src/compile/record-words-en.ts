@@ -1,0 +1,38 @@
+/** English words of the record page of a pump. */
+export const recordWordsEn = {
+  title: (tag: string): string => `Records of pump ${tag}`,
+  about: 'wear, purge results, last pressure hold, running hours',
+  notFitted: 'nothing fitted',
+  yes: 'yes',
+  no: 'no',
+  notWritten: 'not written',
+  wear: {
+    title: (ring: string): string => `Wear: ${ring}`,
+    what: (ring: string, head: string): string => `${ring} of head ${head}`,
+    columns: [
+      'Day',
+      'Pump',
+      'Hours of the head',
+      'Phase',
+      'Clearance',
+      'Least gap',
+      'Renewed',
+      'Measured with',
+      'Note',
+    ],
+    phases: {'as-found': 'as found', 'as-left': 'as left'},
+    hours: (hours: string): string => `${hours} h`,
+    clearance: (value: string): string => `${value} mm diametral`,
+    gap: (value: string): string => `${value} mm`,
+    limitMissing: 'limit NOT KNOWN',
+    form: {
+      day: 'Day',
+      hours: 'Running hours of the head, h',
+      clearance: 'Clearance, mm diametral',
+      uncertainty: 'Uncertainty of the instruments together, mm',
+      phase: 'Read',
+      phases: {found: 'as found', renewed: 'as left, ring renewed'},
+      gap: 'Least gap of the new ring, mm',
+    },
+  },
+} as const

@@ -1,0 +1,33 @@
+import type {Chart} from './chart-frame.ts'
+import type {ChartWords} from './chart-words-en.ts'
+import {type Entries, refused, tryClearance} from './try-reading.ts'
+import {wearChart} from './wear-chart.ts'
+import type {WearData} from './wear-trend.ts'
+
+/** A chart, or in plain words why nothing is drawn. */
+export type DrawnChart =
+  | {readonly ok: true; readonly chart: Chart}
+  | {readonly ok: false; readonly refusal: string}
+
+/**
+ * Draws a chart from the data that its page carries, with a reading that is tried where one is given.
+ *
+ * @param kind
+ *   What is charted, as the page says it.
+ */
+export function drawChart(
+  kind: string,
+  data: unknown,
+  entries: Entries | undefined,
+  words: ChartWords,
+): DrawnChart {
+  if (kind === 'wear' && isWear(data)) {
+    const tried = entries ? tryClearance(data, entries, words) : {ok: true as const, data}
+    return tried.ok ? {ok: true, chart: wearChart(tried.data, words)} : tried
+  }
+  return refused(words.tryIt.unread)
+}
+
+function isWear(data: unknown): data is WearData {
+  return typeof data === 'object' && data !== null && 'readings' in data && 'service' in data
+}

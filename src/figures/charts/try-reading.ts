@@ -1,0 +1,89 @@
+import type {ChartWords} from './chart-words-en.ts'
+import type {WearData, WearPoint} from './wear-trend.ts'
+
+/** What was typed into a form, by the names of its fields. */
+export type Entries = ReadonlyMap<string, string>
+
+/** Data with the reading that is tried, or in plain words why it cannot be. */
+export type Tried<Data> =
+  | {readonly ok: true; readonly data: Data}
+  | {readonly ok: false; readonly refusal: string}
+
+/** A number as a form gives it. */
+type ReadNumber = {readonly ok: true; readonly value: number} | {readonly ok: false; readonly refusal: string}
+
+/** Wear with one more clearance, marked as tried. */
+export function tryClearance(data: WearData, entries: Entries, all: ChartWords): Tried<WearData> {
+  const words = all.tryIt
+  const day = dayOf(entries, all)
+  if (!day.ok) return day
+  const hours = numberOf(entries, 'hours', words.names.hours, all)
+  if (!hours.ok) return hours
+  const clearance = numberOf(entries, 'clearance', words.names.clearance, all)
+  if (!clearance.ok) return clearance
+  if (clearance.value === 0) return refused(words.zeroClearance)
+  const uncertainty = optionalNumber(entries, 'uncertainty', words.names.uncertainty, all)
+  if (!uncertainty.ok) return uncertainty
+  const gap = optionalNumber(entries, 'gap', words.names.gap, all)
+  if (!gap.ok) return gap
+  if (gap.value !== undefined && gap.value > clearance.value) return refused(words.wideGap)
+  const last = data.readings.at(-1)
+  if (last && day.value < last.day) return refused(words.earlier(last.day))
+  if (last && hours.value < last.hours) return refused(words.fall(String(last.hours)))
+  const renewed = entries.get('phase') === 'renewed'
+  const point: WearPoint = {
+    day: day.value,
+    hours: hours.value,
+    clearance: clearance.value,
+    ...(gap.value === undefined ? {} : {leastGap: gap.value}),
+    phase: renewed ? 'as-left' : 'as-found',
+    renewed,
+    ...(uncertainty.value === undefined ? {} : {uncertainty: uncertainty.value}),
+    tried: true,
+  }
+  return {ok: true, data: {...data, readings: [...data.readings, point]}}
+}
+
+/** A refusal in plain words. */
+export function refused(refusal: string): {readonly ok: false; readonly refusal: string} {
+  return {ok: false, refusal}
+}
+
+/** The day of a reading. */
+export function dayOf(
+  entries: Entries,
+  {tryIt}: ChartWords,
+): {readonly ok: true; readonly value: string} | {readonly ok: false; readonly refusal: string} {
+  const day = (entries.get('day') ?? '').trim()
+  if (day === '') return refused(tryIt.noDay)
+  return isCalendarDay(day) ? {ok: true, value: day} : refused(tryIt.badDay(day))
+}
+
+function isCalendarDay(day: string): boolean {
+  const [, year = '', month = '', date = ''] = /^((?:19|20|21)\d{2})-(\d{2})-(\d{2})$/u.exec(day) ?? []
+  if (year === '') return false
+  const last = new Date(Date.UTC(Number(year), Number(month), 0)).getUTCDate()
+  return Number(month) >= 1 && Number(month) <= 12 && Number(date) >= 1 && Number(date) <= last
+}
+
+/** A number of zero or more that has to be there. */
+export function numberOf(entries: Entries, name: string, what: string, {tryIt}: ChartWords): ReadNumber {
+  const text = (entries.get(name) ?? '').trim()
+  if (text === '') return refused(tryIt.missing(what))
+  if (/^\d+,\d+$/u.test(text)) return refused(tryIt.comma(what, text))
+  return /^\d{1,7}(?:\.\d{1,6})?$/u.test(text)
+    ? {ok: true, value: Number(text)}
+    : refused(tryIt.noNumber(what, text))
+}
+
+/** A number of zero or more, or nothing. */
+export function optionalNumber(
+  entries: Entries,
+  name: string,
+  what: string,
+  words: ChartWords,
+): {readonly ok: true; readonly value: number | undefined} | {readonly ok: false; readonly refusal: string} {
+  return (entries.get(name) ?? '').trim() === ''
+    ? {ok: true, value: undefined}
+    : numberOf(entries, name, what, words)
+}

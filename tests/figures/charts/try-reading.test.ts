@@ -1,0 +1,92 @@
+import {describe, expect, test} from 'vitest'
+import {chartWordsEn} from '../../../src/figures/charts/chart-words-en.ts'
+import {drawChart} from '../../../src/figures/charts/draw-chart.ts'
+import {tryClearance} from '../../../src/figures/charts/try-reading.ts'
+import type {WearData} from '../../../src/figures/charts/wear-trend.ts'
+
+const data: WearData = {
+  what: 'lower wear ring of head H-1',
+  readings: [
+    {day: '2018-01-01', hours: 1000, clearance: 0.7, phase: 'as-found', renewed: false, uncertainty: 0.02},
+  ],
+  service: {job: ''},
+}
+
+const good = {
+  day: '2019-01-01',
+  hours: '1500',
+  clearance: '0.75',
+  uncertainty: '0.02',
+  phase: 'found',
+  gap: '',
+}
+
+const tryIt = (entries: Readonly<Record<string, string>>) =>
+  tryClearance(data, new Map(Object.entries({...good, ...entries})), chartWordsEn)
+
+describe('a clearance that is tried', () => {
+  test('stands behind the readings, marked as tried, and changes no reading', () => {
+    const before = JSON.stringify(data)
+    const tried = tryIt({})
+    expect(tried.ok && tried.data.readings).toEqual([
+      ...data.readings,
+      {
+        day: '2019-01-01',
+        hours: 1500,
+        clearance: 0.75,
+        phase: 'as-found',
+        renewed: false,
+        uncertainty: 0.02,
+        tried: true,
+      },
+    ])
+    expect(JSON.stringify(data)).toBe(before)
+  })
+
+  test('begins a new ring where it was renewed, and has no uncertainty where none is written', () => {
+    const tried = tryIt({phase: 'renewed', gap: '0.70', uncertainty: ''})
+    expect(tried.ok && tried.data.readings.at(-1)).toEqual({
+      day: '2019-01-01',
+      hours: 1500,
+      clearance: 0.75,
+      leastGap: 0.7,
+      phase: 'as-left',
+      renewed: true,
+      tried: true,
+    })
+  })
+
+  test.each([
+    [{day: ''}, 'Day: nothing is written. Write the day of the reading, such as 2031-02-14.'],
+    [{day: '2019-02-29'}, 'Day: “2019-02-29” is no day. Write one such as 2031-02-14.'],
+    [{day: '2017-12-31'}, 'Day: the last reading is of 2018-01-01. Try a day from then on.'],
+    [{hours: ''}, 'Running hours: nothing is written. Write a number such as 0.85.'],
+    [{hours: '999.9'}, 'Running hours: the last reading stands at 1000 h, and hours never fall.'],
+    [
+      {clearance: 'wide'},
+      'Clearance: “wide” is no number of zero or more. Write digits alone, such as 0.85.',
+    ],
+    [
+      {clearance: '-0.1'},
+      'Clearance: “-0.1” is no number of zero or more. Write digits alone, such as 0.85.',
+    ],
+    [{clearance: '0,75'}, 'Clearance: “0,75” has a comma. Write a decimal point, such as 0.85.'],
+    [{clearance: '0'}, 'Clearance: a ring without a clearance does not turn. Read the stations again.'],
+    [{gap: '0.76'}, 'Least gap: it is above the clearance, which is the mean of the gaps. Read both again.'],
+    [
+      {uncertainty: '1e3'},
+      'Uncertainty of the instruments: “1e3” is no number of zero or more. Write digits alone, such as 0.85.',
+    ],
+  ])('is refused in plain words: %j', (entries, refusal) => {
+    expect(tryIt(entries)).toEqual({ok: false, refusal})
+  })
+
+  test('is drawn from nothing but the data of its own chart', () => {
+    expect(drawChart('wear', {}, undefined, chartWordsEn)).toEqual({
+      ok: false,
+      refusal: 'The data of this chart cannot be read.',
+    })
+    expect(drawChart('other', data, undefined, chartWordsEn).ok).toBe(false)
+    expect(drawChart('wear', data, undefined, chartWordsEn).ok).toBe(true)
+  })
+})
