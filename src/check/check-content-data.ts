@@ -13,6 +13,7 @@ import type {ContentData} from './content-data.ts'
 import {hoursOf} from './hours-of.ts'
 import {byId, type Identified, nameFits, refersTo} from './identity.ts'
 import {faultyFiles, knownIds} from './known-ids.ts'
+import {purgesOf} from './purges-of.ts'
 import {noServingHull} from './rules/no-serving-hull.ts'
 import {noUnfitSignature} from './rules/no-unfit-signature.ts'
 import {noUnlistedLanguage} from './rules/no-unlisted-language.ts'
@@ -113,9 +114,11 @@ export function checkContentData(sources: ContentSources, files: ContentFiles): 
   const faulty = new Set([...[...faultyFiles(files)].filter((path) => nothing || path !== '.'), ...missing])
   const {vessels, tools} = shaped
   const calibrations = calibrationsOf({sources, vessels, tools, faulty, files})
-  const wear = wearOf({sources, vessels, tools, designs: shaped.designs, hours, faulty, files})
+  const readings = {sources, vessels, tools, designs: shaped.designs, hours, faulty, files}
+  const wear = wearOf(readings)
+  const purges = purgesOf(readings)
   const namedSources = new Set(sourceReferences(sources).map(({id}) => id))
-  const data: ContentData = {...shaped, hours, calibrations, wear, namedSources, faulty}
+  const data: ContentData = {...shaped, hours, calibrations, wear, purges, namedSources, faulty}
   checkDesigns(data, tables, files)
   for (const tool of data.tools.values()) noImpossibleScale(tool, files)
   checkReferences(data, sources, files)

@@ -5,6 +5,7 @@ import type {VesselRecord} from '../handbook-model/record-files.ts'
 import {type PumpDesk, positionHead} from './desk.ts'
 import {hoursLine} from './hours-page.ts'
 import {pumpRecordPath} from './page-paths.ts'
+import {purgeResults, purgeSections} from './purge-record.ts'
 import {recordWordsEn} from './record-words-en.ts'
 import {wearReadings, wearSections} from './wear-record.ts'
 import {wordsEn} from './words-en.ts'
@@ -14,7 +15,9 @@ export function pumpRecordPage(desk: PumpDesk): PumpRecordPage {
   const {content, position, vessel} = desk
   const hours = content.hours.get(vessel.id)
   const counted = position.components.flatMap(({kind, serial}) => readingsOf(hours, kind, serial))
-  const days = [...counted, ...wearReadings(desk)].map(({day}) => day).reduce(laterDay, undefined)
+  const days = [...counted, ...wearReadings(desk), ...purgeResults(desk)]
+    .map(({day}) => day)
+    .reduce(laterDay, undefined)
   return {
     kind: 'pump-record',
     head: {
@@ -27,8 +30,8 @@ export function pumpRecordPage(desk: PumpDesk): PumpRecordPage {
       madeFrom: [],
     },
     upTo: days === undefined ? wordsEn.records.noRecords : wordsEn.records.upTo(days),
-    source: sourcesOf([hours, content.wear.get(vessel.id)], desk),
-    charts: wearSections(desk),
+    source: sourcesOf([hours, content.wear.get(vessel.id), content.purges.get(vessel.id)], desk),
+    charts: [...wearSections(desk), ...purgeSections(desk)],
     fitted: position.components.map((component) => hoursLine(component, position.id, vessel, hours)),
   }
 }

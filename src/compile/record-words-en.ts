@@ -35,4 +35,28 @@ export const recordWordsEn = {
       gap: 'Least gap of the new ring, mm',
     },
   },
+  purge: {
+    title: 'Purge results',
+    what: (tag: string): string => `cofferdam of pump ${tag}`,
+    columns: [
+      'Day',
+      'Ran since the purge before',
+      'Gas seen to flow',
+      'Volume',
+      'What came',
+      'Verdict',
+      'Measured with',
+      'Note',
+    ],
+    hours: (hours: string): string => `${hours} h`,
+    volume: (volume: string): string => `${volume} ml`,
+    form: {
+      day: 'Day',
+      hours: 'Running hours since the purge before, h',
+      gas: 'Gas seen to flow',
+      volume: 'Volume, ml',
+      fluid: 'What came',
+      uncertainty: 'Uncertainty of the volume, ml',
+    },
+  },
 } as const

@@ -20,6 +20,7 @@ import type {
   Tool,
 } from './office-content.ts'
 import type {Procedure} from './procedure.ts'
+import type {PurgeHistory} from './purge-history.ts'
 import type {Trial} from './trial-content.ts'
 import type {UrgentRevision} from './urgent-content.ts'
 import type {Cargo, Vessel} from './vessel-content.ts'
@@ -57,6 +58,8 @@ export interface Content {
   readonly calibrations: ReadonlyMap<string, CalibrationRecord>
   /** Clearances of wear rings by vessel. */
   readonly wear: ReadonlyMap<string, WearHistory>
+  /** Purges of cofferdams by vessel. */
+  readonly purges: ReadonlyMap<string, PurgeHistory>
   /** Urgent revisions in order of their numbers. */
   readonly urgent: readonly UrgentRevision[]
 }

@@ -1,5 +1,6 @@
 import {describe, expect, test} from 'vitest'
 import {hours} from '../handbooks/hours-faults.ts'
+import {purgeLines, purges} from '../handbooks/purge-faults.ts'
 import {wear, wearLine} from '../handbooks/wear-faults.ts'
 import {visibleText} from '../offline/visible-text.ts'
 import {type ChangedContent, smallContent, withChangedContent} from './changed-content.ts'
@@ -77,6 +78,51 @@ describe('the record page of a pump', () => {
       expect(texts.get('p/1p/index.html')).toContain('href="../../records/pump-1p.html"')
       expect(visibleText(texts.get('p/1p/index.html') ?? '')).not.toMatch(/0\.75|2016-01-01/u)
     }, smallContent))
+})
+
+describe('purges on the record page of a pump', () => {
+  /** Figures that the small design does not state. */
+  const figures = ['oil-rate', 'cargo-rate', 'oil-day', 'cargo-day'].flatMap((kind) =>
+    (['watch 1', 'renew 10', 'stop 50'] as const).map((one) => {
+      const [name = '', value = ''] = one.split(' ')
+      return `  - {id: ${kind}-${name}, title: ${kind} ${name}, value: ${value} ml/${kind.endsWith('day') ? 'd' : 'h'}}`
+    }),
+  )
+
+  test('are listed with their verdicts, and judged by the figures of the design', () =>
+    withChangedContent(async (content) => {
+      purges('2018-01-01,1p,12.5,yes,0,none,,', '2018-01-08,1p,40,yes,20,cargo,cylinder,warm')(content)
+      expect(await wordsOf(content)).toContain('limits NOT KNOWN')
+      expect(await rowsOf(page, content)).toContain(
+        '2018-01-08 | 40 h | yes | 20 ml | cargo | CANNOT JUDGE | measuring cylinder | warm',
+      )
+      content.replace(
+        'designs/design-s.yaml',
+        'settings:\n',
+        ['settings:', ...figures, '  - {id: purge-large-volume, title: large volume, value: 2 l}', ''].join(
+          '\n',
+        ),
+      )
+      expect(await rowsOf(page, content)).toContain(
+        '2018-01-08 | 40 h | yes | 20 ml | cargo | WATCH | measuring cylinder | warm',
+      )
+      const words = await wordsOf(content)
+      expect(words).toContain(
+        'Last result 2018-01-08: 20 ml of cargo, 0.5 ml for each running hour, 2.9 ml for each day',
+      )
+      expect(words).toContain('Above 2000 ml between two purges: STOP.')
+      expect(words).toContain('Records up to 2018-01-08.')
+    }, smallContent))
+
+  test('that are not there leave the form alone', () =>
+    withChangedContent(async (content) => {
+      expect((await textsOf(content)).get(page)).toContain('data-chart="purge"')
+    }, smallContent))
+})
+
+describeNewLines('purges', [page], {
+  one: purgeLines('2018-01-01,1p,12.5,no,0,none,,'),
+  two: purgeLines('2018-01-01,1p,12.5,no,0,none,,', '2018-01-08,1p,0,yes,0,none,,'),
 })
 
 describeNewLines('clearances', [page], {one: wear(...three.slice(0, 2)), two: wear(...three)})

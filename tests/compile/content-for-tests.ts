@@ -181,6 +181,7 @@ export function contentOf(more: Partial<Content> & {readonly list?: readonly Pro
     hours: new Map(),
     calibrations: new Map(),
     wear: new Map(),
+    purges: new Map(),
     namedSources: new Set(),
     ended: [],
     urgent: [],

@@ -10,6 +10,7 @@ import {hoursFaults} from './hours-faults.ts'
 import {idleFaults} from './idle-faults.ts'
 import {paperFaults} from './paper-faults.ts'
 import {procedureFaults} from './procedure-faults.ts'
+import {purgeFaults} from './purge-faults.ts'
 import {vesselFaults} from './vessel-faults.ts'
 import {wearFaults} from './wear-faults.ts'
 
@@ -64,6 +65,7 @@ export const plantedFaults: readonly PlantedFault[] = [
     ...hoursFaults,
     ...calibrationFaults,
     ...wearFaults,
+    ...purgeFaults,
     ...idleFaults,
   ].map((twins) => ({
     name: twins.what,

@@ -32,7 +32,15 @@ const clearance: TriedForm = {
   says: 'Last reading 1.06 mm at 3440 h: WITHIN LIMITS. (tried, not recorded)',
 }
 
-const tried: readonly TriedForm[] = [clearance]
+const purge: TriedForm = {
+  page: 'records/pump-4s.html',
+  section: 'purge-results',
+  kind: 'purge',
+  entries: {day: '2019-04-09', hours: '8', gas: 'no', volume: '0', fluid: 'none', uncertainty: ''},
+  says: 'NOT VALID on 2019-04-09: dry without gas that was seen to flow',
+}
+
+const tried: readonly TriedForm[] = [clearance, purge]
 
 /** Types into the form and presses its button. */
 function typed({section, entries}: TriedForm): string {

@@ -62,6 +62,50 @@ export const chartWordsEn = {
     gap: (gap: string): string => `Its least gap is ${gap} mm.`,
     noGap: 'Its least gap was not written.',
   },
+  purge: {
+    title: (what: string): string => `Purge results of the ${what}.`,
+    xTitle: 'day',
+    yTitle: 'volume, ml',
+    fluids: {
+      oil: 'oil',
+      cargo: 'cargo',
+      water: 'water',
+      mixture: 'oil and cargo, or not told apart',
+      none: 'dry',
+    },
+    notValid: 'NOT VALID',
+    accepted: 'accepted up to here',
+    large: (value: string): string => `STOP above ${value} ml`,
+    none: 'No readings on record.',
+    point: (day: string, what: string, verdict: string): string => `${day} ${what}, ${verdict}`,
+    volume: (volume: string, fluid: string): string => `${volume} ml of ${fluid}`,
+    points: (points: readonly string[]): string => `Results: ${points.join('; ')}.`,
+    noGas: (day: string, volume: string): string =>
+      `NOT VALID on ${day}: ${volume} without gas that was seen to flow; the pump counts as leaking until a purge counts.`,
+    beyondAllTheSame: (day: string, volume: string, verdict: string): string =>
+      `No gas was seen to flow on ${day}, and ${volume} is beyond its limit all the same: ${verdict}`,
+    rise: 'three in a row rise',
+    rising: (volumes: readonly string[], fluid: string, day: string): string =>
+      `Flag: three results of ${fluid} in a row rise, ${volumes.join(', ')} ml up to ${day}. That is wear: plan the work before the limit is reached.`,
+    last: (day: string, what: string, rates: readonly string[], verdict: string): string =>
+      `Last result ${day}: ${[what, ...rates].join(', ')}: ${verdict}`,
+    perHour: (rate: string): string => `${rate} ml for each running hour`,
+    perDay: (rate: string): string => `${rate} ml for each day`,
+    daysAlone: 'The pump did not run since the purge before: judged by days alone.',
+    hoursAlone: 'There is no earlier day to count from: judged by running hours alone.',
+    neither: 'CANNOT JUDGE the rate: neither running hours nor an earlier day to count from.',
+    mixture: 'Oil and cargo together, or a liquid that nobody can tell: STOP, whatever the volume.',
+    water: 'Water counts as cargo until it is shown to be condensed moisture.',
+    limits: (kind: string, hourly: readonly string[], daily: readonly string[]): string =>
+      `${kind}: for each running hour ${hourly.join(', ')}; for each day ${daily.join(', ')}.`,
+    kinds: {oil: 'Oil', cargo: 'Cargo'},
+    watchFrom: (value: string): string => `watched from ${value} ml`,
+    renewAbove: (value: string): string => `RENEW above ${value} ml`,
+    stopAbove: (value: string): string => `STOP above ${value} ml`,
+    notKnown: 'limits NOT KNOWN',
+    largeStands: (value: string): string => `Above ${value} ml between two purges: STOP.`,
+    noLarge: 'CANNOT JUDGE: the largest volume between two purges is NOT KNOWN.',
+  },
   due: {
     rules: {
       condition: 'condition',
@@ -86,6 +130,9 @@ export const chartWordsEn = {
       clearance: 'Clearance',
       uncertainty: 'Uncertainty of the instruments',
       gap: 'Least gap',
+      since: 'Running hours since the purge before',
+      volume: 'Volume',
+      volumeDoubt: 'Uncertainty of the volume',
     },
     missing: (what: string): string => `${what}: nothing is written. Write a number such as 0.85.`,
     noNumber: (what: string, text: string): string =>
@@ -99,6 +146,8 @@ export const chartWordsEn = {
     earlier: (day: string): string => `Day: the last reading is of ${day}. Try a day from then on.`,
     fall: (hours: string): string =>
       `Running hours: the last reading stands at ${hours} h, and hours never fall.`,
+    dry: 'Volume: a dry purge has none. Write 0, or name the liquid.',
+    wet: 'Volume: a liquid has more than 0. Write it, or name the purge dry.',
     unread: 'The data of this chart cannot be read.',
   },
 } as const

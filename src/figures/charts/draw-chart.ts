@@ -1,6 +1,8 @@
 import type {Chart} from './chart-frame.ts'
 import type {ChartWords} from './chart-words-en.ts'
-import {type Entries, refused, tryClearance} from './try-reading.ts'
+import {purgeChart} from './purge-chart.ts'
+import type {PurgeData} from './purge-results.ts'
+import {type Entries, refused, tryClearance, tryPurge} from './try-reading.ts'
 import {wearChart} from './wear-chart.ts'
 import type {WearData} from './wear-trend.ts'
 
@@ -25,9 +27,17 @@ export function drawChart(
     const tried = entries ? tryClearance(data, entries, words) : {ok: true as const, data}
     return tried.ok ? {ok: true, chart: wearChart(tried.data, words)} : tried
   }
+  if (kind === 'purge' && isPurge(data)) {
+    const tried = entries ? tryPurge(data, entries, words) : {ok: true as const, data}
+    return tried.ok ? {ok: true, chart: purgeChart(tried.data, words)} : tried
+  }
   return refused(words.tryIt.unread)
 }
 
 function isWear(data: unknown): data is WearData {
   return typeof data === 'object' && data !== null && 'readings' in data && 'service' in data
+}
+
+function isPurge(data: unknown): data is PurgeData {
+  return typeof data === 'object' && data !== null && 'results' in data && 'hourly' in data
 }

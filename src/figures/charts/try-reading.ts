@@ -1,4 +1,5 @@
 import type {ChartWords} from './chart-words-en.ts'
+import {type PurgeData, type PurgePoint, purgeFluids} from './purge-results.ts'
 import type {WearData, WearPoint} from './wear-trend.ts'
 
 /** What was typed into a form, by the names of its fields. */
@@ -42,6 +43,34 @@ export function tryClearance(data: WearData, entries: Entries, all: ChartWords):
     tried: true,
   }
   return {ok: true, data: {...data, readings: [...data.readings, point]}}
+}
+
+/** Purges with one more, marked as tried. */
+export function tryPurge(data: PurgeData, entries: Entries, all: ChartWords): Tried<PurgeData> {
+  const words = all.tryIt
+  const day = dayOf(entries, all)
+  if (!day.ok) return day
+  const hours = numberOf(entries, 'hours', words.names.since, all)
+  if (!hours.ok) return hours
+  const volume = numberOf(entries, 'volume', words.names.volume, all)
+  if (!volume.ok) return volume
+  const uncertainty = optionalNumber(entries, 'uncertainty', words.names.volumeDoubt, all)
+  if (!uncertainty.ok) return uncertainty
+  const fluid = purgeFluids.find((one) => one === entries.get('fluid')) ?? 'mixture'
+  if (fluid === 'none' && volume.value > 0) return refused(words.dry)
+  if (fluid !== 'none' && volume.value === 0) return refused(words.wet)
+  const last = data.results.at(-1)
+  if (last && day.value < last.day) return refused(words.earlier(last.day))
+  const point: PurgePoint = {
+    day: day.value,
+    hours: hours.value,
+    gas: entries.get('gas') === 'yes',
+    volume: volume.value,
+    fluid,
+    ...(uncertainty.value === undefined ? {} : {uncertainty: uncertainty.value}),
+    tried: true,
+  }
+  return {ok: true, data: {...data, results: [...data.results, point]}}
 }
 
 /** A refusal in plain words. */

@@ -1,7 +1,8 @@
 import {describe, expect, test} from 'vitest'
 import {chartWordsEn} from '../../../src/figures/charts/chart-words-en.ts'
 import {drawChart} from '../../../src/figures/charts/draw-chart.ts'
-import {tryClearance} from '../../../src/figures/charts/try-reading.ts'
+import type {PurgeData} from '../../../src/figures/charts/purge-results.ts'
+import {tryClearance, tryPurge} from '../../../src/figures/charts/try-reading.ts'
 import type {WearData} from '../../../src/figures/charts/wear-trend.ts'
 
 const data: WearData = {
@@ -88,5 +89,43 @@ describe('a clearance that is tried', () => {
     })
     expect(drawChart('other', data, undefined, chartWordsEn).ok).toBe(false)
     expect(drawChart('wear', data, undefined, chartWordsEn).ok).toBe(true)
+  })
+})
+
+describe('a purge that is tried', () => {
+  const purged: PurgeData = {
+    what: 'cofferdam of pump 4S',
+    results: [{day: '2018-01-01', hours: 10, gas: true, volume: 0, fluid: 'none'}],
+    hourly: {oil: {}, cargo: {}},
+    daily: {oil: {}, cargo: {}},
+  }
+  const one = {day: '2018-01-08', hours: '40', gas: 'yes', volume: '20', fluid: 'cargo', uncertainty: '10'}
+  const tryOne = (entries: Readonly<Record<string, string>>) =>
+    tryPurge(purged, new Map(Object.entries({...one, ...entries})), chartWordsEn)
+
+  test('stands behind the others, marked as tried', () => {
+    const tried = tryOne({gas: 'no'})
+    expect(tried.ok && tried.data.results).toEqual([
+      ...purged.results,
+      {day: '2018-01-08', hours: 40, gas: false, volume: 20, fluid: 'cargo', uncertainty: 10, tried: true},
+    ])
+    expect(drawChart('purge', purged, new Map(Object.entries(one)), chartWordsEn).ok).toBe(true)
+  })
+
+  test('may have run no hours', () => {
+    expect(tryOne({hours: '0'}).ok).toBe(true)
+  })
+
+  test.each([
+    [{volume: ''}, 'Volume: nothing is written. Write a number such as 0.85.'],
+    [{fluid: 'none'}, 'Volume: a dry purge has none. Write 0, or name the liquid.'],
+    [{volume: '0'}, 'Volume: a liquid has more than 0. Write it, or name the purge dry.'],
+    [{day: '2017-12-31'}, 'Day: the last reading is of 2018-01-01. Try a day from then on.'],
+    [
+      {hours: 'none'},
+      'Running hours since the purge before: “none” is no number of zero or more. Write digits alone, such as 0.85.',
+    ],
+  ])('is refused in plain words: %j', (entries, refusal) => {
+    expect(tryOne(entries)).toEqual({ok: false, refusal})
   })
 })
