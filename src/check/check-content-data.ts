@@ -10,6 +10,7 @@ import {checkDesigns} from './check-designs.ts'
 import {checkMaterials} from './check-materials.ts'
 import {parseCondition} from './conditions/parse-condition.ts'
 import type {ContentData} from './content-data.ts'
+import {holdsOf} from './holds-of.ts'
 import {hoursOf} from './hours-of.ts'
 import {byId, type Identified, nameFits, refersTo} from './identity.ts'
 import {faultyFiles, knownIds} from './known-ids.ts'
@@ -117,8 +118,9 @@ export function checkContentData(sources: ContentSources, files: ContentFiles): 
   const readings = {sources, vessels, tools, designs: shaped.designs, hours, faulty, files}
   const wear = wearOf(readings)
   const purges = purgesOf(readings)
+  const tightness = holdsOf(readings)
   const namedSources = new Set(sourceReferences(sources).map(({id}) => id))
-  const data: ContentData = {...shaped, hours, calibrations, wear, purges, namedSources, faulty}
+  const data: ContentData = {...shaped, hours, calibrations, wear, purges, tightness, namedSources, faulty}
   checkDesigns(data, tables, files)
   for (const tool of data.tools.values()) noImpossibleScale(tool, files)
   checkReferences(data, sources, files)

@@ -3,6 +3,7 @@ import {readingsOf} from '../handbook-model/hours-content.ts'
 import type {PumpRecordPage} from '../handbook-model/publication.ts'
 import type {VesselRecord} from '../handbook-model/record-files.ts'
 import {type PumpDesk, positionHead} from './desk.ts'
+import {holdReadings, holdSections} from './hold-record.ts'
 import {hoursLine} from './hours-page.ts'
 import {pumpRecordPath} from './page-paths.ts'
 import {purgeResults, purgeSections} from './purge-record.ts'
@@ -15,7 +16,7 @@ export function pumpRecordPage(desk: PumpDesk): PumpRecordPage {
   const {content, position, vessel} = desk
   const hours = content.hours.get(vessel.id)
   const counted = position.components.flatMap(({kind, serial}) => readingsOf(hours, kind, serial))
-  const days = [...counted, ...wearReadings(desk), ...purgeResults(desk)]
+  const days = [...counted, ...wearReadings(desk), ...purgeResults(desk), ...holdReadings(desk)]
     .map(({day}) => day)
     .reduce(laterDay, undefined)
   return {
@@ -30,8 +31,11 @@ export function pumpRecordPage(desk: PumpDesk): PumpRecordPage {
       madeFrom: [],
     },
     upTo: days === undefined ? wordsEn.records.noRecords : wordsEn.records.upTo(days),
-    source: sourcesOf([hours, content.wear.get(vessel.id), content.purges.get(vessel.id)], desk),
-    charts: [...wearSections(desk), ...purgeSections(desk)],
+    source: sourcesOf(
+      [hours, content.wear.get(vessel.id), content.purges.get(vessel.id), content.tightness.get(vessel.id)],
+      desk,
+    ),
+    charts: [...wearSections(desk), ...purgeSections(desk), ...holdSections(desk)],
     fitted: position.components.map((component) => hoursLine(component, position.id, vessel, hours)),
   }
 }

@@ -59,4 +59,21 @@ export const recordWordsEn = {
       uncertainty: 'Uncertainty of the volume, ml',
     },
   },
+  hold: {
+    title: 'Last pressure hold',
+    what: (tag: string): string => `cofferdam of pump ${tag}`,
+    test: (day: string, test: string): string => (test === '' ? day : `${day}, hold ${test}`),
+    columns: ['Minute', 'Gauge pressure', 'Temperature', 'Barometer', 'Note'],
+    minute: (minute: string): string => `minute ${minute}`,
+    gauge: (value: string): string => `${value} bar(g)`,
+    temperature: (value: string): string => `${value} °C`,
+    barometer: (value: string): string => `${value} mbar(a)`,
+    rows: {start: 'At the start', between: 'Between, where read', end: 'At the end'},
+    form: {
+      minute: 'Minute',
+      gauge: 'Gauge pressure, bar(g)',
+      temperature: 'Temperature of the pipe, °C',
+      barometer: 'Barometer, mbar(a)',
+    },
+  },
 } as const

@@ -1,5 +1,5 @@
 /** What is charted; the page runtime draws it by the same function. */
-export type ChartKind = 'wear' | 'purge'
+export type ChartKind = 'wear' | 'purge' | 'hold'
 
 /** A chart with what it tells in sentences, its readings as a table, and the form beside it. */
 export interface ChartSection {

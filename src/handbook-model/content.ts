@@ -4,6 +4,7 @@ import type {Approval, DeclaredChange, EndedUrgent, Withdrawal} from './approval
 import type {CalibrationRecord} from './calibration-content.ts'
 import type {Origin} from './datum.ts'
 import type {Design} from './design-content.ts'
+import type {HoldHistory} from './hold-history.ts'
 import type {HoursRecord} from './hours-content.ts'
 import type {Material, Suitability} from './material-content.ts'
 import type {
@@ -60,6 +61,8 @@ export interface Content {
   readonly wear: ReadonlyMap<string, WearHistory>
   /** Purges of cofferdams by vessel. */
   readonly purges: ReadonlyMap<string, PurgeHistory>
+  /** Pressure holds of cofferdams by vessel. */
+  readonly tightness: ReadonlyMap<string, HoldHistory>
   /** Urgent revisions in order of their numbers. */
   readonly urgent: readonly UrgentRevision[]
 }

@@ -1,4 +1,5 @@
 import {describe, expect, test} from 'vitest'
+import {holds} from '../handbooks/hold-record-faults.ts'
 import {hours} from '../handbooks/hours-faults.ts'
 import {purgeLines, purges} from '../handbooks/purge-faults.ts'
 import {wear, wearLine} from '../handbooks/wear-faults.ts'
@@ -118,6 +119,42 @@ describe('purges on the record page of a pump', () => {
     withChangedContent(async (content) => {
       expect((await textsOf(content)).get(page)).toContain('data-chart="purge"')
     }, smallContent))
+})
+
+describe('the last pressure hold on the record page of a pump', () => {
+  test('is that of the last day, judged by the allowed drop and the hold time of the pump', () =>
+    withChangedContent(async (content) => {
+      holds(
+        '2018-01-01,1p,1,0,2.90,20.0,1012,',
+        '2018-01-01,1p,1,90,2.50,20.0,1012,',
+        '2019-01-01,1p,1,90,2.90,20.0,1012,tight',
+        '2019-01-01,1p,1,0,2.90,20.0,1012,',
+      )(content)
+      const words = await wordsOf(content)
+      expect(words).toContain('Last hold: 2019-01-01, hold 1.')
+      expect(words).toContain('Allowed drop 17 mbar over the hold time of 39 min')
+      expect(words).toContain('Drop after correction 0.0 mbar: WITHIN LIMITS.')
+      expect(await rowsOf(page, content)).toContain(
+        'minute 90 | 2.900 bar(g) | 20.0 °C | 1012.0 mbar(a) | tight',
+      )
+      expect(await rowsOf(page, content)).not.toContain('minute 90 | 2.500 bar(g) | 20.0 °C | 1012.0 mbar(a)')
+    }, smallContent))
+
+  test('cannot be judged where the design does not know what leak it allows', () =>
+    withChangedContent(async (content) => {
+      holds('2018-01-01,1p,1,0,2.90,20.0,1012,', '2018-01-01,1p,1,90,2.90,20.0,1012,')(content)
+      content.replace(
+        'designs/design-s.yaml',
+        'allowed-leak: 20 ml/min',
+        'allowed-leak: {value: not known, reason: lost}',
+      )
+      expect(await wordsOf(content)).toContain('Drop after correction 0.0 mbar: CANNOT JUDGE')
+    }, smallContent))
+})
+
+describeNewLines('pressure holds', [page], {
+  one: holds('2018-01-01,1p,1,0,2.90,20.0,1012,'),
+  two: holds('2018-01-01,1p,1,0,2.90,20.0,1012,', '2018-01-01,1p,1,90,2.90,20.0,1012,'),
 })
 
 describeNewLines('purges', [page], {

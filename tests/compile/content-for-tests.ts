@@ -182,6 +182,7 @@ export function contentOf(more: Partial<Content> & {readonly list?: readonly Pro
     calibrations: new Map(),
     wear: new Map(),
     purges: new Map(),
+    tightness: new Map(),
     namedSources: new Set(),
     ended: [],
     urgent: [],

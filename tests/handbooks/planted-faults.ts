@@ -6,6 +6,7 @@ import type {RuleCase} from '../check/each-rule/rule-case.ts'
 import {urgentCases} from '../check/each-rule/urgent-cases.ts'
 import {calibrationFaults} from './calibration-faults.ts'
 import {holdFaults} from './hold-faults.ts'
+import {holdRecordFaults} from './hold-record-faults.ts'
 import {hoursFaults} from './hours-faults.ts'
 import {idleFaults} from './idle-faults.ts'
 import {paperFaults} from './paper-faults.ts'
@@ -66,6 +67,7 @@ export const plantedFaults: readonly PlantedFault[] = [
     ...calibrationFaults,
     ...wearFaults,
     ...purgeFaults,
+    ...holdRecordFaults,
     ...idleFaults,
   ].map((twins) => ({
     name: twins.what,

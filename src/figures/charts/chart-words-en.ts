@@ -106,6 +106,42 @@ export const chartWordsEn = {
     largeStands: (value: string): string => `Above ${value} ml between two purges: STOP.`,
     noLarge: 'CANNOT JUDGE: the largest volume between two purges is NOT KNOWN.',
   },
+  hold: {
+    title: (what: string): string => `Pressure hold of the ${what}.`,
+    xTitle: 'minutes since the start',
+    yTitle: 'absolute pressure, bar(a)',
+    measured: 'measured',
+    atStart: 'corrected to the temperature of the start',
+    level: 'start: nothing lost',
+    limitLine: 'allowed drop',
+    allowed: (drop: string): string => `allowed drop ${drop} mbar`,
+    time: (minutes: string): string => `hold time ${minutes} min`,
+    none: 'No readings on record.',
+    notEnough: (count: number): string =>
+      `CANNOT JUDGE: ${count === 1 ? 'one reading is' : `${count} readings of one minute are`} not enough, and a hold has a start and an end.`,
+    test: (test: string): string => `Last hold: ${test}.`,
+    point: (minute: string, measured: string, corrected: string): string =>
+      `minute ${minute}: measured ${measured} bar(a), corrected ${corrected} bar(a)`,
+    points: (points: readonly string[]): string => `Readings: ${points.join('; ')}.`,
+    fell: 'fell',
+    rose: 'rose',
+    gauge: (way: string, drop: string, warming: string, rise: string): string =>
+      `The gauge alone ${way} by ${drop} mbar, while the gas changed by ${warming} K and the barometer by ${rise} mbar.`,
+    corrected: (drop: string, minutes: string): string =>
+      `Corrected for both with absolute pressures, ${drop} mbar are lost in ${minutes} min.`,
+    nothingLost: (rise: string, minutes: string): string =>
+      `Corrected for both with absolute pressures, nothing is lost in ${minutes} min: the pressure rose by ${rise} mbar.`,
+    leak: (leak: string): string => `That is a leak of ${leak} ml of free gas a minute.`,
+    noVolume: 'The leak is NOT KNOWN, for the volume of the cofferdam is not.',
+    limit: (drop: string, minutes: string): string =>
+      `Allowed drop ${drop} mbar over the hold time of ${minutes} min, which holds what gauge and thermometer can hide.`,
+    noLimit: 'CANNOT JUDGE: allowed drop or hold time is NOT KNOWN.',
+    short: 'The hold was shorter than the hold time: it is begun again.',
+    onlyCorrected:
+      'By the gauge alone it would be beyond the limit: temperature and barometer explain the difference.',
+    hiddenByGauge: 'By the gauge alone it would be within the limit: temperature and barometer hid the loss.',
+    verdict: (drop: string, verdict: string): string => `Drop after correction ${drop} mbar: ${verdict}`,
+  },
   due: {
     rules: {
       condition: 'condition',
@@ -133,6 +169,10 @@ export const chartWordsEn = {
       since: 'Running hours since the purge before',
       volume: 'Volume',
       volumeDoubt: 'Uncertainty of the volume',
+      minute: (row: string): string => `Minute, ${row}`,
+      gauge: (row: string): string => `Gauge pressure, ${row}`,
+      temperature: (row: string): string => `Temperature, ${row}`,
+      barometer: (row: string): string => `Barometer, ${row}`,
     },
     missing: (what: string): string => `${what}: nothing is written. Write a number such as 0.85.`,
     noNumber: (what: string, text: string): string =>
@@ -146,6 +186,10 @@ export const chartWordsEn = {
     earlier: (day: string): string => `Day: the last reading is of ${day}. Try a day from then on.`,
     fall: (hours: string): string =>
       `Running hours: the last reading stands at ${hours} h, and hours never fall.`,
+    rows: ['start', 'between', 'end'],
+    order: 'Minutes: each reading stands at a later minute than the one before. Read them again.',
+    barometerRange: 'Barometer: write it in mbar(a), such as 1013.',
+    temperatureRange: 'Temperature: write it in °C, such as 18.5.',
     dry: 'Volume: a dry purge has none. Write 0, or name the liquid.',
     wet: 'Volume: a liquid has more than 0. Write it, or name the purge dry.',
     unread: 'The data of this chart cannot be read.',

@@ -1,8 +1,10 @@
 import type {Chart} from './chart-frame.ts'
 import type {ChartWords} from './chart-words-en.ts'
+import {holdChart} from './hold-chart.ts'
+import type {HoldData} from './hold-results.ts'
 import {purgeChart} from './purge-chart.ts'
 import type {PurgeData} from './purge-results.ts'
-import {type Entries, refused, tryClearance, tryPurge} from './try-reading.ts'
+import {type Entries, refused, tryClearance, tryHold, tryPurge} from './try-reading.ts'
 import {wearChart} from './wear-chart.ts'
 import type {WearData} from './wear-trend.ts'
 
@@ -31,6 +33,10 @@ export function drawChart(
     const tried = entries ? tryPurge(data, entries, words) : {ok: true as const, data}
     return tried.ok ? {ok: true, chart: purgeChart(tried.data, words)} : tried
   }
+  if (kind === 'hold' && isHold(data)) {
+    const tried = entries ? tryHold(data, entries, words) : {ok: true as const, data}
+    return tried.ok ? {ok: true, chart: holdChart(tried.data, words)} : tried
+  }
   return refused(words.tryIt.unread)
 }
 
@@ -40,4 +46,8 @@ function isWear(data: unknown): data is WearData {
 
 function isPurge(data: unknown): data is PurgeData {
   return typeof data === 'object' && data !== null && 'results' in data && 'hourly' in data
+}
+
+function isHold(data: unknown): data is HoldData {
+  return typeof data === 'object' && data !== null && 'readings' in data && 'test' in data
 }

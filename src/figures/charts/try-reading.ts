@@ -1,4 +1,5 @@
 import type {ChartWords} from './chart-words-en.ts'
+import type {HoldData, HoldPoint} from './hold-results.ts'
 import {type PurgeData, type PurgePoint, purgeFluids} from './purge-results.ts'
 import type {WearData, WearPoint} from './wear-trend.ts'
 
@@ -73,6 +74,39 @@ export function tryPurge(data: PurgeData, entries: Entries, all: ChartWords): Tr
   return {ok: true, data: {...data, results: [...data.results, point]}}
 }
 
+/** A whole pressure hold that is tried in place of the one on record. */
+export function tryHold(data: HoldData, entries: Entries, all: ChartWords): Tried<HoldData> {
+  const {names, rows, order, barometerRange, temperatureRange} = all.tryIt
+  const readings: HoldPoint[] = []
+  for (const [index, row] of rows.entries()) {
+    const key = (name: string): string => `${name}-${index + 1}`
+    const isBlank = ['minute', 'gauge', 'temperature', 'barometer'].every(
+      (name) => (entries.get(key(name)) ?? '').trim() === '',
+    )
+    if (isBlank && row === rows[1]) continue
+    const minute = numberOf(entries, key('minute'), names.minute(row), all)
+    if (!minute.ok) return minute
+    const gauge = numberOf(entries, key('gauge'), names.gauge(row), all)
+    if (!gauge.ok) return gauge
+    const temperature = numberOf(entries, key('temperature'), names.temperature(row), all, true)
+    if (!temperature.ok) return temperature
+    if (temperature.value < -60 || temperature.value > 200) return refused(temperatureRange)
+    const barometer = numberOf(entries, key('barometer'), names.barometer(row), all)
+    if (!barometer.ok) return barometer
+    if (barometer.value < 800 || barometer.value > 1100) return refused(barometerRange)
+    const before = readings.at(-1)
+    if (before && minute.value <= before.minute) return refused(order)
+    readings.push({
+      minute: minute.value,
+      gauge: gauge.value,
+      temperature: temperature.value,
+      barometer: barometer.value,
+      tried: true,
+    })
+  }
+  return {ok: true, data: {...data, test: '', readings}}
+}
+
 /** A refusal in plain words. */
 export function refused(refusal: string): {readonly ok: false; readonly refusal: string} {
   return {ok: false, refusal}
@@ -95,14 +129,19 @@ function isCalendarDay(day: string): boolean {
   return Number(month) >= 1 && Number(month) <= 12 && Number(date) >= 1 && Number(date) <= last
 }
 
-/** A number of zero or more that has to be there. */
-export function numberOf(entries: Entries, name: string, what: string, {tryIt}: ChartWords): ReadNumber {
-  const text = (entries.get(name) ?? '').trim()
+/** A number that has to be there; of zero or more where nothing else is said. */
+export function numberOf(
+  entries: Entries,
+  name: string,
+  what: string,
+  {tryIt}: ChartWords,
+  mayBeNegative = false,
+): ReadNumber {
+  const text = (entries.get(name) ?? '').trim().replace(/^−/u, '-')
   if (text === '') return refused(tryIt.missing(what))
-  if (/^\d+,\d+$/u.test(text)) return refused(tryIt.comma(what, text))
-  return /^\d{1,7}(?:\.\d{1,6})?$/u.test(text)
-    ? {ok: true, value: Number(text)}
-    : refused(tryIt.noNumber(what, text))
+  if (/^-?\d+,\d+$/u.test(text)) return refused(tryIt.comma(what, text))
+  const form = mayBeNegative ? /^-?\d{1,7}(?:\.\d{1,6})?$/u : /^\d{1,7}(?:\.\d{1,6})?$/u
+  return form.test(text) ? {ok: true, value: Number(text)} : refused(tryIt.noNumber(what, text))
 }
 
 /** A number of zero or more, or nothing. */

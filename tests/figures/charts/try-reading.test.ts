@@ -1,8 +1,9 @@
 import {describe, expect, test} from 'vitest'
 import {chartWordsEn} from '../../../src/figures/charts/chart-words-en.ts'
 import {drawChart} from '../../../src/figures/charts/draw-chart.ts'
+import type {HoldData} from '../../../src/figures/charts/hold-results.ts'
 import type {PurgeData} from '../../../src/figures/charts/purge-results.ts'
-import {tryClearance, tryPurge} from '../../../src/figures/charts/try-reading.ts'
+import {tryClearance, tryHold, tryPurge} from '../../../src/figures/charts/try-reading.ts'
 import type {WearData} from '../../../src/figures/charts/wear-trend.ts'
 
 const data: WearData = {
@@ -124,6 +125,52 @@ describe('a purge that is tried', () => {
     [
       {hours: 'none'},
       'Running hours since the purge before: “none” is no number of zero or more. Write digits alone, such as 0.85.',
+    ],
+  ])('is refused in plain words: %j', (entries, refusal) => {
+    expect(tryOne(entries)).toEqual({ok: false, refusal})
+  })
+})
+
+describe('a pressure hold that is tried', () => {
+  const held: HoldData = {what: 'cofferdam of pump 1P', test: '2018-05-02', readings: [], outside: 'STOP'}
+  const two = {
+    'minute-1': '0',
+    'gauge-1': '2.90',
+    'temperature-1': '-2.5',
+    'barometer-1': '1012',
+    'minute-3': '45',
+    'gauge-3': '2.88',
+    'temperature-3': '−3',
+    'barometer-3': '1013.5',
+  }
+  const tryOne = (entries: Readonly<Record<string, string>>) =>
+    tryHold(held, new Map(Object.entries({...two, ...entries})), chartWordsEn)
+
+  test('stands in place of the one on record, with or without a reading between', () => {
+    const tried = tryOne({})
+    expect(tried.ok && tried.data.readings).toEqual([
+      {minute: 0, gauge: 2.9, temperature: -2.5, barometer: 1012, tried: true},
+      {minute: 45, gauge: 2.88, temperature: -3, barometer: 1013.5, tried: true},
+    ])
+    const between = {'minute-2': '20', 'gauge-2': '2.89', 'temperature-2': '0', 'barometer-2': '1012'}
+    const three = tryOne(between)
+    expect(three.ok && three.data.readings).toHaveLength(3)
+    expect(three.ok && three.data.test).toBe('')
+    expect(drawChart('hold', held, new Map(Object.entries(two)), chartWordsEn).ok).toBe(true)
+  })
+
+  test.each([
+    [{'gauge-3': ''}, 'Gauge pressure, end: nothing is written. Write a number such as 0.85.'],
+    [{'gauge-2': '2.89'}, 'Minute, between: nothing is written. Write a number such as 0.85.'],
+    [
+      {'minute-3': '0'},
+      'Minutes: each reading stands at a later minute than the one before. Read them again.',
+    ],
+    [{'barometer-1': '1.012'}, 'Barometer: write it in mbar(a), such as 1013.'],
+    [{'temperature-1': '-274'}, 'Temperature: write it in °C, such as 18.5.'],
+    [
+      {'gauge-1': '-1'},
+      'Gauge pressure, start: “-1” is no number of zero or more. Write digits alone, such as 0.85.',
     ],
   ])('is refused in plain words: %j', (entries, refusal) => {
     expect(tryOne(entries)).toEqual({ok: false, refusal})
