@@ -49,9 +49,9 @@ export function holdSections(desk: PumpDesk): readonly ChartSection[] {
       rows: readings.map((one) => ({
         head: words.minute(printFigure(valueIn(one.minute, 'min'), 0)),
         cells: [
-          words.gauge(printFigure(valueIn(one.pressure, 'bar(g)'), 3)),
-          words.temperature(printFigure(valueIn(one.temperature, '°C'), 1)),
-          words.barometer(printFigure(valueIn(one.barometer, 'mbar(a)'), 1)),
+          words.gauge(written(figure(one.pressure, 'bar(g)'), 2)),
+          words.temperature(written(figure(one.temperature, '°C'), 1)),
+          words.barometer(written(figure(one.barometer, 'mbar(a)'), 0)),
           one.note,
         ],
       })),
@@ -63,6 +63,12 @@ export function holdSections(desk: PumpDesk): readonly ChartSection[] {
 /** A number in a unit, free of what the conversion leaves in the last digits. */
 function figure(quantity: AnyQuantity, unit: string): number {
   return Number(valueIn(quantity, unit).toFixed(6))
+}
+
+/** A number with the decimals that it was read with, and at least so many. */
+function written(value: number, least: number): string {
+  const read = String(value).split('.')[1]?.length ?? 0
+  return printFigure(value, Math.max(least, read))
 }
 
 /** A value of the pump under the name that the chart knows it by; nothing where it is not known. */

@@ -135,9 +135,9 @@ describe('the last pressure hold on the record page of a pump', () => {
       expect(words).toContain('Allowed drop 17 mbar over the hold time of 39 min')
       expect(words).toContain('Drop after correction 0.0 mbar: WITHIN LIMITS.')
       expect(await rowsOf(page, content)).toContain(
-        'minute 90 | 2.900 bar(g) | 20.0 °C | 1012.0 mbar(a) | tight',
+        'minute 90 | 2.90 bar(g) | 20.0 °C | 1012 mbar(a) | tight',
       )
-      expect(await rowsOf(page, content)).not.toContain('minute 90 | 2.500 bar(g) | 20.0 °C | 1012.0 mbar(a)')
+      expect(await rowsOf(page, content)).not.toContain('minute 90 | 2.50 bar(g) | 20.0 °C | 1012 mbar(a)')
     }, smallContent))
 
   test('cannot be judged where the design does not know what leak it allows', () =>

@@ -66,12 +66,15 @@ function svgOf(data: HoldData, {points}: JudgedHold, {hold, tried}: ChartWords, 
   const labels = newLabels(places.map((one) => placeOf(frame, one)))
   const hasLimit = least !== undefined && holdTime !== undefined && points.length > 0
   if (hasLimit) {
-    const {x, y} = placeOf(frame, {x: holdTime / 2, y: least})
-    labels.put(hold.allowed(oneDecimal(allowedDrop ?? 0)), [
-      {x: x - 260, y: y + 48},
-      {x: x - 260, y: y - 20},
-      {x: plot.left + 12, y: y + 48},
-    ])
+    const {y} = placeOf(frame, {x: holdTime, y: least})
+    labels.put(
+      hold.allowed(oneDecimal(allowedDrop ?? 0)),
+      [plot.right, plot.left + 12].flatMap((x) => [
+        {x, y: y + 46},
+        {x, y: y - 20},
+        {x, y: y + 92},
+      ]),
+    )
   }
   if (holdTime !== undefined) {
     const {x} = placeOf(frame, {x: holdTime, y: frame.y.most})
