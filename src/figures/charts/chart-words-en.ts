@@ -3,7 +3,6 @@ import type {Verdict} from '../../calculations/verdicts/judge-reading.ts'
 /** English words of the charts; the same on the page as it is built and where a reading is tried. */
 export const chartWordsEn = {
   tried: 'tried, not recorded',
-  list: (items: readonly string[]): string => items.join('; '),
   /** What is done by a verdict, as records say it. */
   verdicts: {
     STOP: 'STOP: ask the office.',
@@ -23,7 +22,8 @@ export const chartWordsEn = {
     line: 'line of one ring',
     beyond: 'beyond its readings',
     band: '95 % band for one more reading',
-    limit: (value: string): string => `renewal limit ${value} mm`,
+    limit: (value: string, governs: string): string =>
+      `renewal limit ${value} mm${governs === '' ? '' : `: ${governs}`}`,
     least: (value: string): string => `minimum new ${value} mm`,
     due: (hours: string): string => `due ${hours} h`,
     span: '1.5 x the span',
@@ -42,7 +42,7 @@ export const chartWordsEn = {
     onePlace: 'All readings of the ring that is fitted stand at one count of hours: no line is drawn.',
     repeated: 'A reading as left on a ring that stayed repeats the one as found and does not count again.',
     limitStands: (value: string, governs: string, action: string): string =>
-      `Renewal limit ${value} mm diametral, ${governs}; beyond it: ${action}.`,
+      `Renewal limit ${value} mm diametral${governs === '' ? '' : `, ${governs}`}; beyond it: ${action}.`,
     leastStands: (value: string): string => `Minimum of a new ring: ${value} mm at the least gap.`,
     noLimit: 'CANNOT JUDGE: the renewal limit is NOT KNOWN.',
     noLeast: 'The minimum of a new ring is NOT KNOWN.',

@@ -30,11 +30,12 @@ export function nextDue(trend: WearTrend, service: ServiceRule): NextDue {
     const day = dayAt(hours)
     return {rule, hours, ...(day === undefined ? {} : {day})}
   }
-  const rules: DueRule[] = [
+  const all: DueRule[] = [
     ...(forecast.kind === 'due' ? [byHours('condition', forecast.due)] : []),
     ...(last && service.hours !== undefined ? [byHours('hours', last.hours + service.hours)] : []),
     ...(last && service.every ? [{rule: 'calendar', day: later(last.day, service.every)} as const] : []),
   ]
+  const rules = all.filter((one) => one.day !== beyondCalendar)
   const days = rules.flatMap((one) => one.day ?? [])
   if (days.length === rules.length) {
     const earliest = [...days].sort()[0]
@@ -58,7 +59,7 @@ function dayOfHours(
   return (hours) => {
     if (!rate || !base || !(rate.perDay > 0)) return undefined
     const day = dayNumber(base.day) + Math.floor((hours - base.hours) / rate.perDay)
-    return day > latestDay ? dateOfDay(latestDay) : dateOfDay(Math.max(day, earliestDay))
+    return day > latestDay ? beyondCalendar : dateOfDay(Math.max(day, earliestDay))
   }
 }
 
@@ -74,3 +75,5 @@ function later(day: string, {count, unit}: NonNullable<ServiceRule['every']>): s
 /** Days as the calendar of the project knows them. */
 const earliestDay = dayNumber('1900-01-01')
 const latestDay = dayNumber('2199-12-31')
+/** Stands for a day that no calendar of the project reaches: such a rule never comes first. */
+const beyondCalendar = 'beyond the calendar'

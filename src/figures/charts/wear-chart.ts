@@ -1,4 +1,5 @@
 import {lineAt, predictionHalfWidth, type StraightLine} from '../../calculations/wear/straight-line.ts'
+import {textWidth} from '../svg-text.ts'
 import {type ChartPoint, roundAxis} from './axis.ts'
 import {
   across,
@@ -7,6 +8,7 @@ import {
   chartSvg,
   type Frame,
   type LegendEntry,
+  letter,
   markAt,
   newLabels,
   placeOf,
@@ -50,7 +52,7 @@ function svgOf(data: WearData, trend: WearTrend, words: ChartWords, alternative:
     [
       ...(minimumNew ? [across(frame, minimumNew.value, 'least')] : []),
       ...(renewal ? [across(frame, renewal.value, 'limit')] : []),
-      ...trend.renewals.map((hours) => upright(frame, hours, 'mark')),
+      ...[...trend.renewals, ...spanEnd(frame, trend)].map((hours) => upright(frame, hours, 'mark')),
       ...lines,
       ...dueMark(frame, data, trend),
       ...marks,
@@ -114,6 +116,13 @@ function edges(line: StraightLine, from: number, to: number): readonly (readonly
   )
 }
 
+/** Where the observed span ends that a forecast is trusted for, when the hours that are due lie beyond it. */
+function spanEnd({x}: Frame, {forecast}: WearTrend): readonly number[] {
+  return forecast.kind === 'due' && forecast.beyondSpan && forecast.trustedUntil < x.most
+    ? [forecast.trustedUntil]
+    : []
+}
+
 function dueMark(frame: Frame, {renewal}: WearData, {forecast}: WearTrend): readonly string[] {
   if (forecast.kind !== 'due' || !renewal) return []
   const {due} = forecast
@@ -150,7 +159,7 @@ function labelsOf(
     return [plot.left + 12, 560, 900, plot.right].map((x) => ({x, y: y + up}))
   }
   if (renewal)
-    labels.put(`${wear.limit(millimetresText(renewal.value))}: ${renewal.governs}`, along(renewal.value, -20))
+    labels.put(wear.limit(millimetresText(renewal.value), renewal.governs), along(renewal.value, -20))
   if (minimumNew)
     labels.put(wear.least(millimetresText(minimumNew.value)), [
       ...along(minimumNew.value, 42),
@@ -168,13 +177,17 @@ function labelsOf(
       ]),
     )
   }
-  for (const hours of trend.renewals) {
+  const stands = [
+    ...trend.renewals.map((hours) => ({hours, words: wear.renewed})),
+    ...spanEnd(frame, trend).map((hours) => ({hours, words: wear.span})),
+  ]
+  for (const {hours, words} of stands) {
     const {x} = placeOf(frame, {x: hours, y: frame.y.most})
     labels.put(
-      wear.renewed,
+      words,
       [34, 78, 122, 166].flatMap((down) => [
         {x: x + 10, y: plot.top + down},
-        {x: x - 150, y: plot.top + down},
+        {x: x - 10 - textWidth(words, letter), y: plot.top + down},
       ]),
     )
   }

@@ -84,7 +84,7 @@ function lastStatements({last, verdict}: WearTrend, {wear, verdicts, tried}: Cha
   return [
     wear.lastReading(millimetresText(last.clearance), `${hoursText(last.hours)}`, verdicts[verdict]) +
       (last.tried ? ` (${tried})` : ''),
-    ...(last.renewed ? [gap] : []),
+    ...(last.phase === 'as-left' ? [gap] : []),
   ]
 }
 
@@ -92,7 +92,7 @@ function nextStatements(trend: WearTrend, service: ServiceRule, all: ChartWords)
   const {due} = all
   if (trend.verdict === 'RENEW' || trend.verdict === 'STOP') return [due.now]
   const {rules, first} = nextDue(trend, service)
-  const isOpen = !rules.some(({rule}) => rule === 'condition') && trend.forecast.kind !== 'no-rise'
+  const isOpen = trend.forecast.kind !== 'due' && trend.forecast.kind !== 'no-rise'
   const named = (one: DueRule): string =>
     due.at(ruleName(one, service, all), one.hours === undefined ? '' : dueHours(one.hours), one.day ?? '')
   const {rate} = service

@@ -162,7 +162,7 @@ function verdictOf(last: WearPoint, {renewal, minimumNew}: WearData): Verdict {
     limits: [limitOf('not-above', renewal)],
     gasFlow: undefined,
   }).verdict
-  if (!last.renewed) return wear
+  if (last.phase === 'as-found') return wear
   const gap = judgeReading({
     reading: last.leastGap === undefined ? undefined : diametralMillimetres(last.leastGap),
     uncertainty,

@@ -74,6 +74,14 @@ describe('a chart of wear', () => {
     expect(words).toContain('The line itself meets the limit at 11854 h.')
     expect(words).toContain('beyond 1.5 x the observed span, which ends at 9750 h')
     expect(words).toContain('With fewer than five readings the band is drawn and not used')
+    const {svg} = draw(dataOf(four))
+    expect(textsOf(svg).map(({text}) => text)).toContain('1.5 x the span')
+    expect(linesOf(svg, 'mark').map(([foot]) => Math.round((foot?.x ?? 0) / 10) * 10)).toEqual([9750])
+    const bare = {value: 0.9, outside: 'RENEW', governs: ''} as const
+    const near = draw(dataOf(four, {renewal: bare}))
+    expect(near.statements).toContain('Renewal limit 0.90 mm diametral; beyond it: RENEW.')
+    expect(textsOf(near.svg).map(({text}) => text)).toContain('renewal limit 0.90 mm')
+    expect(linesOf(near.svg, 'mark')).toEqual([])
   })
 
   test('uses the band from five readings on', () => {
@@ -103,7 +111,7 @@ describe('a chart of wear', () => {
     expect(lines).toHaveLength(2)
     expect(lines[1]?.[0]?.x).toBeCloseTo(6500, -1)
     expect(lines[1]?.[0]?.y).toBeCloseTo(0.498, 2)
-    expect(linesOf(svg, 'mark').map(([foot]) => Math.round((foot?.x ?? 0) / 10) * 10)).toEqual([6500])
+    expect(linesOf(svg, 'mark').map(([foot]) => Math.round((foot?.x ?? 0) / 10) * 10)).toEqual([6500, 9500])
     expect(textsOf(svg).map(({text}) => text)).toContain('renewed')
     expect(statements.join(' ')).toContain('Ring 2 of 2: the clearance grows by 0.055 mm diametral in 1000 h')
     const alone = dataOf([renewedAt('2015-01-01', 6500, 0.5), ...second])
@@ -155,6 +163,10 @@ describe('a chart of wear', () => {
     expect(left({leastGap: 0.41})).toContain('STOP: ask the office.')
     const {leastGap: _gap, ...unread} = renewedAt('2015-01-01', 10, 0.6)
     expect(said(dataOf([unread]))).toContain('CANNOT JUDGE')
+    expect(said(dataOf([{...unread, renewed: false}]))).toContain(
+      'Last reading 0.60 mm at 10 h: CANNOT JUDGE',
+    )
+    expect(said(dataOf([{...renewedAt('2011-01-01', 0, 0.45), renewed: false}]))).toContain('STOP')
   })
 
   test('tells every point in the alternative of the picture, a tried one by its own shape', () => {
@@ -196,5 +208,62 @@ describe('a chart of wear', () => {
     ['at the limit', [...four.slice(0, 3), found('2015-01-01', 6500, 0.95), found('2016-01-01', 7000, 0.97)]],
   ])('has room for its words: %s', (_what, readings) => {
     expectRoomInChart(draw(dataOf(readings)).svg)
+  })
+})
+
+describe('next due', () => {
+  const service = {
+    job: 'Ring service',
+    hours: 5000,
+    every: {count: 60, unit: 'months'},
+    calendar: '60 months',
+    rate: {perDay: 2, from: '2012-01-01', to: '2015-01-01'},
+  } as const
+  const last = {day: '2015-01-01', hours: 6500}
+
+  test.each([
+    [
+      'the condition',
+      {...service, rate: {...service.rate, perDay: 5}, last},
+      'Next due by condition: 11115 h, 2017-07-12, which comes first',
+      dataOf(four),
+    ],
+    [
+      'the calendar',
+      {...service, last},
+      'Next due by 60 months (Ring service): 2020-01-01, which comes first',
+      dataOf(four),
+    ],
+    [
+      'running hours',
+      {...service, hours: 1000, last},
+      'Next due by 1000 running hours (Ring service): 7500 h, 2016-05-15, which comes first',
+      dataOf(four),
+    ],
+    [
+      'the last day of a shorter month',
+      {...service, every: {count: 1, unit: 'months'}, last},
+      '2015-02-01',
+      dataOf(four),
+    ],
+    [
+      'days',
+      {...service, every: {count: 30, unit: 'days'}, calendar: '30 d', last},
+      'by 30 d (Ring service): 2015-01-31',
+      dataOf(four),
+    ],
+  ] as const)('is by %s', (_what, rule, words, data) => {
+    expect(said({...data, service: rule})).toContain(words)
+  })
+
+  test('leaves out what no calendar reaches, and what nobody can compare', () => {
+    const {rate: _rate, ...slow} = {...service, last}
+    expect(said(dataOf(four, {service: slow}))).toContain('Which comes first nobody can tell')
+    const level = four.map((one, index) => ({...one, clearance: 0.6 + index * 1e-6}))
+    expect(said(dataOf(level, {service: {...service, last}}))).not.toMatch(/by condition|By condition/u)
+    expect(said(dataOf(four.slice(0, 1), {service: {...service, last}}))).toContain(
+      'By condition nothing can be said, so the ring may be due earlier.',
+    )
+    expect(said(dataOf(four.slice(0, 1)))).toContain('Next due: NOT KNOWN, no rule speaks.')
   })
 })
