@@ -21,7 +21,12 @@ export async function compile() {
   })
   await build({
     absWorkingDir: root,
-    entryPoints: {head: 'src/browser/head.ts', page: 'src/browser/page.ts', hub: 'src/browser/hub.ts'},
+    entryPoints: {
+      head: 'src/browser/head.ts',
+      page: 'src/browser/page.ts',
+      hub: 'src/browser/hub.ts',
+      charts: 'src/browser/charts.ts',
+    },
     outdir: '.build/runtime',
     bundle: true,
     format: 'iife',

@@ -10,9 +10,11 @@ import {checkDesigns} from './check-designs.ts'
 import {checkMaterials} from './check-materials.ts'
 import {parseCondition} from './conditions/parse-condition.ts'
 import type {ContentData} from './content-data.ts'
+import {holdsOf} from './holds-of.ts'
 import {hoursOf} from './hours-of.ts'
 import {byId, type Identified, nameFits, refersTo} from './identity.ts'
 import {faultyFiles, knownIds} from './known-ids.ts'
+import {purgesOf} from './purges-of.ts'
 import {noServingHull} from './rules/no-serving-hull.ts'
 import {noUnfitSignature} from './rules/no-unfit-signature.ts'
 import {noUnlistedLanguage} from './rules/no-unlisted-language.ts'
@@ -38,6 +40,7 @@ import {sourceReferences} from './source-references.ts'
 import {urgentOf} from './urgent-of.ts'
 import {noImpossibleScale} from './usual-windows.ts'
 import {vesselsOf} from './vessels-of.ts'
+import {wearOf} from './wear-of.ts'
 
 /** Checks shapes, identity and references of the YAML and CSV content; every fault is a message. */
 export function checkContentData(sources: ContentSources, files: ContentFiles): ContentData {
@@ -112,8 +115,12 @@ export function checkContentData(sources: ContentSources, files: ContentFiles): 
   const faulty = new Set([...[...faultyFiles(files)].filter((path) => nothing || path !== '.'), ...missing])
   const {vessels, tools} = shaped
   const calibrations = calibrationsOf({sources, vessels, tools, faulty, files})
+  const readings = {sources, vessels, tools, designs: shaped.designs, hours, faulty, files}
+  const wear = wearOf(readings)
+  const purges = purgesOf(readings)
+  const tightness = holdsOf(readings)
   const namedSources = new Set(sourceReferences(sources).map(({id}) => id))
-  const data: ContentData = {...shaped, hours, calibrations, namedSources, faulty}
+  const data: ContentData = {...shaped, hours, calibrations, wear, purges, tightness, namedSources, faulty}
   checkDesigns(data, tables, files)
   for (const tool of data.tools.values()) noImpossibleScale(tool, files)
   checkReferences(data, sources, files)

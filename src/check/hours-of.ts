@@ -7,9 +7,16 @@ import {
 import type {ContentSources, CsvSource, PlacedScalar} from '../handbook-model/sources.ts'
 import {type Component, componentKinds, type Vessel} from '../handbook-model/vessel-content.ts'
 import {addMessage, type ContentFiles} from '../messages/add-message.ts'
-import {refersTo} from './identity.ts'
 import {expectedWord} from './nearest-word.ts'
-import {dayOf, inOrderOfDays, type RecordCell, recordsOf, sourceOfRecord} from './record-of.ts'
+import {
+  dayOf,
+  inOrderOfDays,
+  isPump,
+  type RecordCell,
+  recordsOf,
+  sourceOfRecord,
+  tenthsOf,
+} from './record-of.ts'
 import {noFallingHours} from './rules/no-falling-hours.ts'
 import {cellsOf} from './shapes/table-cells.ts'
 import {columnsFit} from './shapes/table-columns.ts'
@@ -42,13 +49,18 @@ function recordOf(csv: CsvSource, vessel: Vessel, files: ContentFiles): HoursRec
   return record
 }
 
-interface Desk {
+/** A vessel, and what was taken out of her pumps. */
+export interface FittingDesk {
   readonly vessel: Vessel
   readonly removed: readonly FittedOnce[]
   readonly files: ContentFiles
 }
 
-function readingOf(written: readonly PlacedScalar[], csv: CsvSource, desk: Desk): HoursReading | undefined {
+function readingOf(
+  written: readonly PlacedScalar[],
+  csv: CsvSource,
+  desk: FittingDesk,
+): HoursReading | undefined {
   const {vessel, files} = desk
   const cells = cellsOf(
     {csv, cells: written, origin: {status: 'measured', source: ''}, units: {of: () => undefined}},
@@ -63,9 +75,7 @@ function readingOf(written: readonly PlacedScalar[], csv: CsvSource, desk: Desk)
   const newCounterTenths = start.id === '' ? undefined : tenthsOf(start, files)
   if (start.id !== '' && newCounterTenths === undefined) return undefined
   const at = cell('at')
-  const isPlaced =
-    at.id === '' ||
-    refersTo(at, new Map(vessel.positions.map((one) => [one.id, one])), 'pump of this vessel', files)
+  const isPlaced = at.id === '' || isPump(at, vessel, files)
   if (
     !component ||
     !isFitted(component, cell('serial'), desk) ||
@@ -88,23 +98,18 @@ function readingOf(written: readonly PlacedScalar[], csv: CsvSource, desk: Desk)
   }
 }
 
-function tenthsOf({id, place}: RecordCell, files: ContentFiles): number | undefined {
-  const [, whole = '', tenth = '0'] = /^(\d{1,6})(?:\.(\d))?$/u.exec(id) ?? []
-  if (whole !== '') return Number(whole) * 10 + Number(tenth)
-  addMessage(
-    files,
-    place,
-    'no-bad-quantity',
-    `Unexpected hours \`${id}\`, expected a number such as \`4120\` or \`4120.5\``,
-    {
-      note: 'Write the hours in digits, without a unit; leave the line out where nobody read them',
-    },
-  )
-  return undefined
+/** Hours belong to something that a pump of the vessel has, or had. */
+function isFitted(kind: Component['kind'], serial: RecordCell, desk: FittingDesk): boolean {
+  return isOfVessel(kind, serial, desk, 'stands above the header')
 }
 
-/** Hours belong to something that a pump of the vessel has, or had. */
-function isFitted(kind: Component['kind'], serial: RecordCell, {vessel, removed, files}: Desk): boolean {
+/** A component that a pump of the vessel has, or had by its record of running hours. */
+export function isOfVessel(
+  kind: Component['kind'],
+  serial: RecordCell,
+  {vessel, removed, files}: FittingDesk,
+  where: string,
+): boolean {
   const fitted = vessel.positions.flatMap(({components}) => components)
   const known = [...fitted, ...removed].flatMap((one) => (one.kind === kind ? [one.serial] : []))
   if (known.includes(serial.id)) return true
@@ -114,7 +119,7 @@ function isFitted(kind: Component['kind'], serial: RecordCell, {vessel, removed,
     'no-undefined-reference',
     `Unexpected ${kind} \`${serial.id}\`, ${expectedWord(serial.id, known, `the serial of a ${kind} of \`${vessel.id}\``)}`,
     {
-      note: 'Read the nameplate again; what is fitted nowhere any more stands above the header: `# removed: motor M-7`',
+      note: `Read the nameplate again; what is fitted nowhere any more ${where}: \`# removed: motor M-7\``,
     },
   )
   return false

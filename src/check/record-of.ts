@@ -4,6 +4,7 @@ import type {ContentSources, CsvSource} from '../handbook-model/sources.ts'
 import type {Vessel} from '../handbook-model/vessel-content.ts'
 import {addMessage, type ContentFiles} from '../messages/add-message.ts'
 import type {Place} from '../messages/place.ts'
+import {refersTo} from './identity.ts'
 
 /** A cell with the place where it is written. */
 export interface RecordCell {
@@ -63,6 +64,27 @@ export function dayOf({id, place}: RecordCell, files: ContentFiles): string | un
   addMessage(files, place, 'no-bad-date', `Unexpected date \`${id}\`, expected a day like \`2031-02-14\``, {
     note: 'Write year, month and day of a day that exists',
   })
+  return undefined
+}
+
+/** A cell that names a pump of the vessel. */
+export function isPump(cell: RecordCell, {positions}: Vessel, files: ContentFiles): boolean {
+  return refersTo(cell, new Map(positions.map((one) => [one.id, one])), 'pump of this vessel', files)
+}
+
+/** Running hours as they are written, in tenths. */
+export function tenthsOf({id, place}: RecordCell, files: ContentFiles): number | undefined {
+  const [, whole = '', tenth = '0'] = /^(\d{1,6})(?:\.(\d))?$/u.exec(id) ?? []
+  if (whole !== '') return Number(whole) * 10 + Number(tenth)
+  addMessage(
+    files,
+    place,
+    'no-bad-quantity',
+    `Unexpected hours \`${id}\`, expected a number such as \`4120\` or \`4120.5\``,
+    {
+      note: 'Write the hours in digits, without a unit; leave the line out where nobody read them',
+    },
+  )
   return undefined
 }
 

@@ -5,7 +5,12 @@ import {fileURLToPath} from 'node:url'
 /** What the program ships beside its code: templates, and the compiled page runtime. */
 export interface ProgramFiles {
   readonly templates: ReadonlyMap<string, string>
-  readonly runtime: {readonly head: string; readonly page: string; readonly hub: string}
+  readonly runtime: {
+    readonly head: string
+    readonly page: string
+    readonly hub: string
+    readonly charts: string
+  }
 }
 
 /** Reads templates and runtime from the program's own folder. */
@@ -21,7 +26,12 @@ export async function readProgramFiles(): Promise<ProgramFiles> {
   }
   return {
     templates,
-    runtime: {head: await runtime('head'), page: await runtime('page'), hub: await runtime('hub')},
+    runtime: {
+      head: await runtime('head'),
+      page: await runtime('page'),
+      hub: await runtime('hub'),
+      charts: await runtime('charts'),
+    },
   }
 }
 

@@ -13,7 +13,7 @@ import {hoursPage} from './hours-page.ts'
 import {intervalText} from './interval-text.ts'
 import {cautionsPage, partsPage, sourcesPage, toolsPage, wordsPage} from './library-pages.ts'
 import {filesOfPump, unique} from './made-from.ts'
-import {positionPath, startPath} from './page-paths.ts'
+import {positionPath, pumpRecordPath, startPath} from './page-paths.ts'
 import {
   figuresUnderUrgent,
   jobUnderUrgent,
@@ -25,6 +25,7 @@ import {
 import {pictureFiles} from './picture.ts'
 import {planTanks} from './plan-tanks.ts'
 import {procedureLine} from './procedure-page.ts'
+import {pumpRecordPage} from './pump-record-page.ts'
 import {sectionFiles} from './section-figure.ts'
 import {symptomsPage} from './symptoms-page.ts'
 import {sharedDesk, withUrgentUses} from './urgent-uses.ts'
@@ -67,7 +68,7 @@ export function compilePages(
     vessel: vesselHead(vessel, content),
     pages,
     figures: [...sectionFiles(desks), ...pictureFiles(pages)],
-    records: [hoursPage(content, vesselId), calibrationsPage(desks)],
+    records: [hoursPage(content, vesselId), calibrationsPage(desks), ...desks.map(pumpRecordPage)],
   }
 }
 
@@ -182,6 +183,7 @@ function startPage(vessel: Vessel, desks: readonly PumpDesk[], overviews: readon
             .map((desk) => procedureLine(procedure, desk))
         : [],
     ),
+    records: desks.map(({position: {id, tag}}) => ({text: tag, path: pumpRecordPath(id)})),
     urgent: urgent.map((one) => ({
       block: `urgent-${one.id}`,
       number: one.number,

@@ -30,13 +30,14 @@ export function hoursPage(content: Content, vesselId: string): HoursPage {
       lines:
         components.length === 0
           ? [unread(words.noComponents)]
-          : components.map((component) => lineOf(component, id, vessel, record)),
+          : components.map((component) => hoursLine(component, id, vessel, record)),
     })),
-    removed: (record?.removed ?? []).map((component) => lineOf(component, '', vessel, record)),
+    removed: (record?.removed ?? []).map((component) => hoursLine(component, '', vessel, record)),
   }
 }
 
-function lineOf(
+/** What one component has run, by its last reading. */
+export function hoursLine(
   {kind, serial}: FittedOnce,
   position: string,
   vessel: Vessel,

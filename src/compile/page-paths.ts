@@ -1,6 +1,7 @@
 import {jointValueNames} from '../handbook-model/computed.ts'
 import type {PageLink} from '../handbook-model/pages.ts'
 import type {Procedure} from '../handbook-model/procedure.ts'
+import {recordsFolder} from '../handbook-model/publication.ts'
 
 /** The start page; this and all paths here lie below the vessel folder. */
 export const startPath = 'index.html'
@@ -24,6 +25,11 @@ export const wordsPath = 'words.html'
 /** Page of a pump. */
 export function positionPath(position: string): string {
   return `p/${position}/index.html`
+}
+
+/** Records of a pump; position ids and the names of other records do not clash. */
+export function pumpRecordPath(position: string): string {
+  return `${recordsFolder}/pump-${position}.html`
 }
 
 /** What of a pump the address of a procedure page needs. */

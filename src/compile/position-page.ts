@@ -13,9 +13,11 @@ import {
   jobPath,
   positionPath,
   positionValuesPath,
+  pumpRecordPath,
   symptomsPath,
 } from './page-paths.ts'
 import {procedureLine} from './procedure-page.ts'
+import {recordWordsEn} from './record-words-en.ts'
 import {sectionFigure} from './section-figure.ts'
 import {jobsOf, proceduresOf} from './used-in.ts'
 import {limitLine, valueLine} from './value-line.ts'
@@ -65,6 +67,10 @@ export function positionPage(desk: PumpDesk): PositionPage {
     ...(content.symptoms.length > 0
       ? {symptoms: {text: wordsEn.titles.symptoms(position.tag), path: symptomsPath(position.id)}}
       : {}),
+    records: {
+      link: {text: recordWordsEn.title(position.tag), path: pumpRecordPath(position.id)},
+      about: recordWordsEn.about,
+    },
     valuesPages: [
       {text: wordsEn.titles.positionValues(position.tag), path: positionValuesPath(position.id)},
       ...designPages.map((page) => ({

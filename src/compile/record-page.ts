@@ -1,6 +1,6 @@
 import type {Content} from '../handbook-model/content.ts'
 import {type RecordParts, recordsFolder} from '../handbook-model/publication.ts'
-import type {RecordName, VesselRecord} from '../handbook-model/record-files.ts'
+import type {VesselRecord} from '../handbook-model/record-files.ts'
 import {wordsEn} from './words-en.ts'
 
 const words = wordsEn.records
@@ -9,7 +9,7 @@ const words = wordsEn.records
 export function recordParts(
   content: Content,
   vesselId: string,
-  name: RecordName,
+  name: keyof typeof words.titles,
   {record, last}: {readonly record: VesselRecord | undefined; readonly last: string | undefined},
 ): RecordParts {
   const title = words.titles[name]

@@ -2,7 +2,6 @@ import type {CountedBy} from '../handbook-model/hours-content.ts'
 import type {SuitabilityWord} from '../handbook-model/material-content.ts'
 import type {SignalWord} from '../handbook-model/office-content.ts'
 import type {Procedure} from '../handbook-model/procedure.ts'
-import type {RecordName} from '../handbook-model/record-files.ts'
 import type {IsolationPoint, IsolationRoleName} from '../handbook-model/vessel-content.ts'
 import {units} from '../quantities/units.ts'
 
@@ -217,7 +216,7 @@ export const wordsEn = {
     titles: {
       hours: 'Running hours',
       calibrations: 'Calibration of measuring tools',
-    } satisfies Record<RecordName, string>,
+    },
     upTo: (day: string): string => `Records up to ${day}.`,
     noRecords: 'No records aboard.',
     source: (title: string): string => `Source: ${title}.`,

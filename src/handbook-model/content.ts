@@ -4,6 +4,7 @@ import type {Approval, DeclaredChange, EndedUrgent, Withdrawal} from './approval
 import type {CalibrationRecord} from './calibration-content.ts'
 import type {Origin} from './datum.ts'
 import type {Design} from './design-content.ts'
+import type {HoldHistory} from './hold-history.ts'
 import type {HoursRecord} from './hours-content.ts'
 import type {Material, Suitability} from './material-content.ts'
 import type {
@@ -20,9 +21,11 @@ import type {
   Tool,
 } from './office-content.ts'
 import type {Procedure} from './procedure.ts'
+import type {PurgeHistory} from './purge-history.ts'
 import type {Trial} from './trial-content.ts'
 import type {UrgentRevision} from './urgent-content.ts'
 import type {Cargo, Vessel} from './vessel-content.ts'
+import type {WearHistory} from './wear-history.ts'
 
 /** Product of `check`: the whole content, typed, references proven. Maps are in sorted order of their ids. */
 export interface Content {
@@ -54,6 +57,12 @@ export interface Content {
   readonly hours: ReadonlyMap<string, HoursRecord>
   /** Days of calibration by vessel. */
   readonly calibrations: ReadonlyMap<string, CalibrationRecord>
+  /** Clearances of wear rings by vessel. */
+  readonly wear: ReadonlyMap<string, WearHistory>
+  /** Purges of cofferdams by vessel. */
+  readonly purges: ReadonlyMap<string, PurgeHistory>
+  /** Pressure holds of cofferdams by vessel. */
+  readonly tightness: ReadonlyMap<string, HoldHistory>
   /** Urgent revisions in order of their numbers. */
   readonly urgent: readonly UrgentRevision[]
 }

@@ -131,6 +131,8 @@ export interface StartPage {
   readonly jobs: readonly {readonly title: string; readonly purpose: string; readonly interval: string}[]
   /** What serves the whole ship, whatever the pump. */
   readonly procedures: readonly ProcedureLine[]
+  /** The ways to the records of the pumps, by their tags. */
+  readonly records: readonly PageLink[]
   /** Urgent revisions of this ship. */
   readonly urgent: readonly {
     readonly block: string
@@ -170,6 +172,8 @@ export interface PositionPage {
   /** Absent where the content knows no symptoms. */
   readonly symptoms?: PageLink
   readonly valuesPages: readonly PageLink[]
+  /** The way to the records of the pump, and what they are; the page itself shows none. */
+  readonly records: {readonly link: PageLink; readonly about: string}
 }
 
 /** A section of a pump with numbered parts; the drawing is a file that pumps alike share. */

@@ -1,10 +1,11 @@
+import type {ChartSection} from './chart-section.ts'
 import type {PageHead, PageLink} from './pages.ts'
 
 /** A page about the issue itself, or a record: it has no revision and no check code of its own. */
 export type PublicationPage = EffectivePage | ChangedPage | WithdrawnPage | RecordPage
 
 /** A record that goes on between issues: it may hold days, and moves no page with a revision. */
-export type RecordPage = HoursPage | CalibrationsPage
+export type RecordPage = HoursPage | CalibrationsPage | PumpRecordPage
 
 /** Folder of the record pages below that of the vessel: an issue is the same issue whatever stands there. */
 export const recordsFolder = 'records'
@@ -39,6 +40,13 @@ export interface HoursLine {
   /** False where the counter was exchanged in between. */
   readonly sinceKnown: boolean
   readonly notes: readonly string[]
+}
+
+/** Records of one pump: charts with their readings, a form to try one, and what is fitted with its hours. */
+export interface PumpRecordPage extends RecordParts {
+  readonly kind: 'pump-record'
+  readonly charts: readonly ChartSection[]
+  readonly fitted: readonly HoursLine[]
 }
 
 /** Measuring tools aboard, each with its last calibration. */

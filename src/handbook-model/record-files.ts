@@ -1,5 +1,5 @@
 /** Records of a vessel that go on between issues: nobody signs them, and no page with a revision shows them. */
-export const recordNames = ['hours', 'calibrations'] as const
+export const recordNames = ['hours', 'calibrations', 'wear', 'purges', 'tightness'] as const
 
 export type RecordName = (typeof recordNames)[number]
 

@@ -84,6 +84,12 @@ export const ruleReasons: Readonly<Record<RuleId, RuleReason>> = {
     rejected: '4020 hours of motor `M-1` a month after 4120',
     mend: 'read counter and nameplate again, or write what the new counter began with',
   },
+  'no-unmeasured-renewal': {
+    why: 'A ring that is renewed without its reading as found loses the last and best reading of its life: the line through the ring before ends too early.',
+    accepted: '`as-found` and `as-left` of one ring on one day, `yes` under `renewed` at the second',
+    rejected: '`yes` at a reading as left alone; `yes` at a reading as found',
+    mend: 'add the clearance that the old ring was found with, or leave the renewal to the note',
+  },
   'no-damaged-ledger': {
     why: 'A ledger is written by the tool and never edited; a damaged one cannot say what is issued.',
     accepted: 'a ledger as the tool wrote it',

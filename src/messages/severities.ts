@@ -33,6 +33,7 @@ export const severities = {
   'no-contradicting-clearance': 'warns',
   'no-idle-difference': 'warns',
   'no-falling-hours': 'stops-the-build',
+  'no-unmeasured-renewal': 'stops-the-build',
   'no-broken-stack': 'stops-the-build',
   'no-damaged-ledger': 'stops-the-build',
   // approvals and issues

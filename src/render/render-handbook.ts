@@ -18,7 +18,12 @@ export interface RenderInput {
   /** Text of every template by path below templates/. */
   readonly templates: ReadonlyMap<string, string>
   /** Compiled scripts of the page runtime. */
-  readonly runtime: {readonly head: string; readonly page: string; readonly hub: string}
+  readonly runtime: {
+    readonly head: string
+    readonly page: string
+    readonly hub: string
+    readonly charts: string
+  }
   /** Pages about the issue: effective pages, what changed, stubs of withdrawn pages. */
   readonly publication: readonly PublicationPage[]
   readonly issue: {readonly number: string; readonly date: string} | undefined
@@ -65,6 +70,7 @@ export function renderHandbook(input: RenderInput): readonly RenderedFile[] {
     file('assets/paper.css', paper),
     file('assets/head.js', input.runtime.head),
     file('assets/page.js', input.runtime.page),
+    file('assets/charts.js', input.runtime.charts),
     file('hub/store.js', input.runtime.hub),
     file('hub/store.html', engine.compile('{{> store}}')({})),
     file('issue.html', issue),

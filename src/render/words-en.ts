@@ -31,9 +31,19 @@ export const interfaceWords = {
     listHint: 'Each stands above the pages that are named, until its day or until the office ends it.',
     none: 'None in this folder.',
   },
+  tryReading: {
+    head: 'Try a reading',
+    hint: 'It is drawn and judged here and kept nowhere: no record changes.',
+    draw: 'Draw it',
+    away: 'Take it away',
+    readings: 'All readings',
+    fitted: 'What is fitted, with its running hours',
+  },
   record: 'This page is a record: it has no revision, no approval and no check code.',
   recordHints: {
     hours: 'Hours belong to the component and go with it from pump to pump.',
+    'pump-record':
+      'Wear belongs to the head and goes with it from pump to pump. Shown are the readings of what is fitted now.',
     calibrations: 'The label on the tool is read before each job: it counts where it says an earlier day.',
   },
   update: {

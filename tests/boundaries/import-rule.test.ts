@@ -9,7 +9,7 @@ const mayImport: Readonly<Record<string, readonly string[]>> = {
   messages: [],
   'browser-contract': [],
   calculations: ['quantities'],
-  figures: ['quantities'],
+  figures: ['quantities', 'calculations'],
   'handbook-model': ['quantities', 'messages'],
   read: ['quantities', 'messages', 'handbook-model'],
   conditions: ['handbook-model'],

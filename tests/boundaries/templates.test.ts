@@ -7,8 +7,8 @@ const templates = filesIn('templates', '.hbs')
 /** Helpers a template may use: they choose and repeat, and one prints bound text. None computes or compares. */
 const allowedHelpers = ['if', 'unless', 'each', 'with', 'lookup', 'rich', 'each-box', 'each-row']
 
-/** Raw blocks that hold drawings made by `src/figures`, or the styles of a page that is one file. */
-const allowedRaw = ['page.plan.svg', 'styles']
+/** Raw blocks that hold drawings made by `src/figures`, the data of one that is drawn again, or the styles of a page that is one file. */
+const allowedRaw = ['page.plan.svg', 'figure.svg', 'json', 'styles']
 
 /** Names of all helpers called with arguments or as blocks, and of all raw values, of a template. */
 function usesOf(text: string): {readonly helpers: readonly string[]; readonly raw: readonly string[]} {
@@ -41,7 +41,7 @@ describe('templates', () => {
     expect(used.filter(({helper}) => !allowedHelpers.includes(helper))).toEqual([])
   })
 
-  test('print raw nothing but drawings made from data and the styles of a page that is one file', () => {
+  test('print raw nothing but drawings, the data they are made from and the styles of a page that is one file', () => {
     const raw = templates.flatMap(({path, text}) => usesOf(text).raw.map((name) => ({path, name})))
     expect(raw.filter(({name}) => !allowedRaw.includes(name))).toEqual([])
   })
@@ -51,9 +51,9 @@ describe('templates', () => {
     for (const {path, text} of templates) expect(units.exec(text)?.[0], path).toBeUndefined()
   })
 
-  test('hold no script of their own and no address of the network', () => {
+  test('hold no script of their own but data, and no address of the network', () => {
     for (const {path, text} of templates) {
-      expect(text, path).not.toMatch(/<script(?![^>]*\bsrc=)/u)
+      expect(text, path).not.toMatch(/<script(?![^>]*\b(?:src=|type="application\/json"))/u)
       expect(text, path).not.toMatch(/\son[a-z]+=/u)
       expect(text.replaceAll('http://www.w3.org/', ''), path).not.toMatch(/https?:\/\//u)
     }

@@ -92,7 +92,7 @@ describe('a calibration past its last day', () => {
     }, smallContent))
 })
 
-describeNewLines('calibration', page, {
+describeNewLines('calibration', [page], {
   one: calibrations(wrench),
   two: calibrations(wrench, '2019-01-10,torque-wrench,TW-1,C 8,,'),
 })

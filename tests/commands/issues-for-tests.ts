@@ -16,7 +16,7 @@ import {templates} from '../render/templates-on-disk.ts'
 import {type ChangedContent, smallContent, withChangedContent} from './changed-content.ts'
 
 /** What rendering needs besides pages; the runtime does not matter here. */
-export const program = {version: '0.1.0', templates, runtime: {head: '', page: '', hub: ''}}
+export const program = {version: '0.1.0', templates, runtime: {head: '', page: '', hub: '', charts: ''}}
 
 /** Options of a command on a copied content. */
 export function optionsOf(content: ChangedContent, more: Partial<CommandOptions> = {}): CommandOptions {

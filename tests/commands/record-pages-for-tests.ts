@@ -35,17 +35,17 @@ export function pathsChanged(
   )
 }
 
-/** A record goes on between issues: a line in it, and a second one, move its own page and nothing that anybody signs. */
+/** A record goes on between issues: a line in it, and a second one, move its own pages and nothing that anybody signs. */
 export function describeNewLines(
   what: string,
-  page: string,
+  pages: readonly string[],
   {
     one,
     two,
   }: {readonly one: (content: ChangedContent) => void; readonly two: (content: ChangedContent) => void},
 ): void {
   describe(`a new line of ${what}`, () => {
-    test('changes the record page alone, and no hash that anybody signs', () =>
+    test('changes the record pages alone, and no hash that anybody signs', () =>
       withChangedContent(async (content) => {
         const bare = await checkAndCompute(content.folder)
         const without = await textsOf(content)
@@ -58,7 +58,7 @@ export function describeNewLines(
           [first, second],
         ] as const) {
           expect([...after.keys()]).toEqual([...before.keys()])
-          expect(pathsChanged(before, after)).toEqual([page])
+          expect(pathsChanged(before, after)).toEqual(pages)
         }
         const {hashes} = await checkAndCompute(content.folder)
         expect(contentHashOf(hashes)).toBe(contentHashOf(bare.hashes))

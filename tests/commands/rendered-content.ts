@@ -19,7 +19,11 @@ export async function renderedContent(folder: string): Promise<RenderedContent> 
   if (content && values) {
     for (const vessel of content.vessels.keys()) {
       const stated = stateVessel(content, values, vessel, history)
-      const rendered = renderHandbook({...stated, templates, runtime: {head: '', page: '', hub: ''}})
+      const rendered = renderHandbook({
+        ...stated,
+        templates,
+        runtime: {head: '', page: '', hub: '', charts: ''},
+      })
       checkFiles(vessel, rendered, files)
       vessels.set(vessel, rendered)
     }

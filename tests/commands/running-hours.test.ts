@@ -68,7 +68,7 @@ describe('the record page of running hours', () => {
     }, smallContent))
 })
 
-describeNewLines('running hours', page, {
+describeNewLines('running hours', [page, 'records/pump-1p.html'], {
   one: hours(motor),
   two: hours(motor, '2018-01-31,motor,M-1,1p,4140,meter,,'),
 })

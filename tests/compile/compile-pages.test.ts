@@ -63,7 +63,7 @@ describe('pages of a vessel', () => {
 
   test('link only to pages that are there and to elements those pages have', () => {
     const targets = new Map(
-      pages.map((one) => [
+      [...pages, ...records].map((one) => [
         one.head.path,
         new Set(textsIn(one).flatMap(({name, text}) => (name === 'id' ? [text] : []))),
       ]),

@@ -6,11 +6,14 @@ import type {RuleCase} from '../check/each-rule/rule-case.ts'
 import {urgentCases} from '../check/each-rule/urgent-cases.ts'
 import {calibrationFaults} from './calibration-faults.ts'
 import {holdFaults} from './hold-faults.ts'
+import {holdRecordFaults} from './hold-record-faults.ts'
 import {hoursFaults} from './hours-faults.ts'
 import {idleFaults} from './idle-faults.ts'
 import {paperFaults} from './paper-faults.ts'
 import {procedureFaults} from './procedure-faults.ts'
+import {purgeFaults} from './purge-faults.ts'
 import {vesselFaults} from './vessel-faults.ts'
+import {wearFaults} from './wear-faults.ts'
 
 /** A fault by its plain name, with the small content that carries it and the clean one. */
 export interface PlantedFault {
@@ -57,7 +60,16 @@ function twinsOf(name: string): RuleCase {
  * Each must be told at its place in its words, and nothing about its clean twin.
  */
 export const plantedFaults: readonly PlantedFault[] = [
-  ...[...vesselFaults, ...paperFaults, ...hoursFaults, ...calibrationFaults, ...idleFaults].map((twins) => ({
+  ...[
+    ...vesselFaults,
+    ...paperFaults,
+    ...hoursFaults,
+    ...calibrationFaults,
+    ...wearFaults,
+    ...purgeFaults,
+    ...holdRecordFaults,
+    ...idleFaults,
+  ].map((twins) => ({
     name: twins.what,
     twins,
   })),

@@ -181,6 +181,7 @@ const position: Page = {
   procedures: [procedureLine],
   symptoms: link('to-symptoms', 'p/4s/symptoms.html'),
   valuesPages: [link('to-values', 'p/4s/values.html')],
+  records: {link: link('to-records', 'records/pump-4s.html'), about: text('records-about')},
 }
 
 const explained: Page = {
@@ -258,6 +259,7 @@ const start: Page = {
       notKnown: 3,
     },
   ],
+  records: [link('to-records-of-pump', 'records/pump-4s.html')],
   portable: [{link: link('to-portable', 'p/4s/index.html'), keptAt: text('start-kept-at')}],
   overviews: [{link: link('to-overview', 'work.html'), about: text('overview-about')}],
   jobs: [{title: text('start-job'), purpose: text('start-purpose'), interval: text('start-interval')}],

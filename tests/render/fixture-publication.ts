@@ -45,6 +45,8 @@ const calibration = {
   note: 'after repair <b>',
 }
 
+const typed = {label: 'Hours <b>', type: 'text', value: '1 <b>', options: []} as const
+
 /** One page of each kind about an issue and of records, with every list filled. */
 export const publication: readonly PublicationPage[] = [
   {
@@ -91,6 +93,32 @@ export const publication: readonly PublicationPage[] = [
       },
     ],
     removed: [{...hours, component: 'motor <b>', sinceKnown: false}],
+  },
+  {
+    kind: 'pump-record',
+    head: head('4s/records', 'records/pump-4s.html'),
+    upTo: 'Records up to <b>.',
+    source: 'Source: <b>.',
+    charts: [
+      {
+        id: 'wear-lower-ring',
+        kind: 'wear',
+        title: 'Wear <b>',
+        figure: {svg: '<svg class="chart" viewBox="0 0 9 9" role="img" aria-label="wear"></svg>'},
+        statements: ['Due <b>.'],
+        json: '{"what":"\\u003cb>"}',
+        columns: ['Day <b>', 'Clearance <b>'],
+        rows: [{head: '2031-02-14 <b>', cells: ['0.84 <b>']}],
+        form: [
+          {legend: '', fields: [{...typed, id: 'f-1', name: 'hours'}]},
+          {
+            legend: 'start <b>',
+            fields: [{...typed, id: 'f-2', name: 'phase', options: [{value: 'found', label: 'found <b>'}]}],
+          },
+        ],
+      },
+    ],
+    fitted: [hours],
   },
   {
     kind: 'calibrations',

@@ -11,7 +11,7 @@ export function inputOf(more: Partial<RenderInput> = {}): RenderInput {
     pages: fixture,
     states: new Map(fixture.pages.map((page) => [page.head.id, draft])),
     templates,
-    runtime: {head: 'head()', page: 'page()', hub: 'hub()'},
+    runtime: {head: 'head()', page: 'page()', hub: 'hub()', charts: 'charts()'},
     publication,
     issue: undefined,
     ...more,

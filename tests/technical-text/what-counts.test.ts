@@ -69,7 +69,7 @@ const editorial: Readonly<Record<Page['kind'], readonly string[]>> = {
     ...ofValue('ratings'),
     ...ofLimit('limits'),
     ...['jobs.interval', 'jobs.purpose'],
-    'symptoms.text',
+    ...['symptoms.text', 'records.about'],
     ...['procedures.competence', 'procedures.hours', 'procedures.people'],
   ],
   job: [
@@ -102,7 +102,7 @@ const editorial: Readonly<Record<Page['kind'], readonly string[]>> = {
     ...ofHead,
     ...['plan.alternative', 'plan.svg'],
     ...['procedures.competence', 'procedures.hours', 'procedures.people'],
-    'overviews.about',
+    ...['overviews.about', 'records.text'],
     ...['jobs.interval', 'jobs.purpose', 'jobs.title', 'locations', 'particulars.label', 'safety'],
     ...['positions.design', 'positions.notKnown', 'positions.serial'],
   ],

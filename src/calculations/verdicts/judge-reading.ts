@@ -65,7 +65,14 @@ export const judgeReadingNote: CalculationNote = {
 }
 
 /** The worst first. */
-const byWeight: readonly Verdict[] = ['STOP', 'RENEW', 'NOT VALID', 'CANNOT JUDGE', 'WATCH', 'WITHIN LIMITS']
+export const verdictsByWeight: readonly Verdict[] = [
+  'STOP',
+  'RENEW',
+  'NOT VALID',
+  'CANNOT JUDGE',
+  'WATCH',
+  'WITHIN LIMITS',
+]
 
 /**
  * Verdict on one reading.
@@ -87,7 +94,7 @@ export function judgeReading<K extends QuantityKind>(input: ReadingToJudge<K>): 
   if (reading.si === 0 && input.gasFlow === 'not confirmed')
     return {verdict: 'NOT VALID', decidedBy: undefined, room: undefined}
   const verdicts = limits.map((limit) => judgeLimit(reading, limit, uncertainty))
-  const worst = byWeight.find((one) => verdicts.some(({verdict}) => verdict === one))
+  const worst = verdictsByWeight.find((one) => verdicts.some(({verdict}) => verdict === one))
   const found = verdicts.find(({verdict}) => verdict === worst)
   return found ?? {verdict: 'CANNOT JUDGE', decidedBy: undefined, room: undefined}
 }

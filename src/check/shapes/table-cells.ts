@@ -28,8 +28,8 @@ export interface RowSource {
   readonly units: Units
 }
 
-/** Columns in which nothing is a value: a range begins there. */
-const mayBeZero = ['above-diameter', 'from']
+/** Columns in which nothing is a value: a range begins there, parts touch, a purge is dry, a hold starts. */
+const mayBeZero = ['above-diameter', 'from', 'least-gap', 'volume', 'minute']
 
 /** The cells of a row, asked for by column. */
 export function cellsOf({csv, cells, origin, units}: RowSource, files: ContentFiles): Cells {
