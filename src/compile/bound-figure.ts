@@ -3,12 +3,14 @@ import {type SealSide, sealOrientationFigure} from '../figures/seal-orientation-
 import {tighteningOrderFigure} from '../figures/tightening-order-figure.ts'
 import type {BoundFigure} from '../handbook-model/pages.ts'
 import type {Procedure} from '../handbook-model/procedure.ts'
+import {valuesBehindStations} from '../handbook-model/station-places.ts'
 import {valueIn} from '../quantities/print-quantity.ts'
 import {found, type PumpDesk, printedValue, pumpValue} from './desk.ts'
 import {sealWordsEn, tighteningWordsEn} from './figure-words-en.ts'
 import {isolationFigure} from './isolation-figure.ts'
 import {pictureOf} from './picture.ts'
 import {planOfPump} from './plan-of-pump.ts'
+import {stationsOfPump} from './stations-figure.ts'
 import {valueLine} from './value-line.ts'
 
 /**
@@ -54,6 +56,13 @@ function drawnFor(name: string, desk: PumpDesk, procedure: Procedure): DrawnFigu
   if (kind === 'seal-orientation') return {kind, figure: sealOrientation(of, desk), wide: true}
   if (kind === 'isolation-lines' && (of === 'isolated' || of === 'restored'))
     return {kind, figure: isolationFigure(of, procedure, desk), wide: true}
+  if (kind === 'stations')
+    return {
+      kind,
+      figure: stationsOfPump(name, procedure, desk),
+      wide: true,
+      values: valuesBehindStations(name),
+    }
   return {kind: 'tightening-order', figure: order(of, desk), wide: true, values: [`${of}.passes`]}
 }
 

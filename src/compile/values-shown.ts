@@ -1,4 +1,5 @@
 import type {Procedure, Step, StepPart} from '../handbook-model/procedure.ts'
+import {valuesBehindStations} from '../handbook-model/station-places.ts'
 import {valuesInText} from './bind-text.ts'
 import type {PumpDesk} from './desk.ts'
 import {onceOnEachPump} from './once-on-each-pump.ts'
@@ -89,5 +90,6 @@ function valuesOfPart(part: StepPart, desk: PumpDesk): readonly string[] {
 function valueBehindFigure(figure: string): readonly string[] {
   const [name, id = ''] = figure.split(':')
   if (name === 'tightening-order') return [`${id}.order`, `${id}.passes`]
+  if (name === 'stations') return valuesBehindStations(figure)
   return name === 'seal-orientation' ? [`${id}.lips`] : []
 }
