@@ -84,7 +84,7 @@ function sideBySide(
   const cuts = sharedCuts(panels)
   const each = (bottom - top) / cuts.length
   const left = cuts.map((one, index) =>
-    drawPart(one, {left: 6, top: top + index * each, width: sections - 6, height: each}, words),
+    drawPart(one, {left: 6, top: top + index * each, width: sections - 6, height: each - 24}, words),
   )
   return {
     svg: [...left, ...drawn.map(({svg}) => svg)].join(''),
