@@ -184,7 +184,7 @@ function boundStanding(
           kind: 'figure',
           ...variant,
           figure: boundFigure(
-            elementId(procedure.id, part.figure.replace(':', '-')),
+            elementId(procedure.id, part.figure.replaceAll(/[:+]/gu, '-')),
             part.figure,
             part.caption,
             desk,

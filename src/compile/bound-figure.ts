@@ -3,6 +3,7 @@ import {type SealSide, sealOrientationFigure} from '../figures/seal-orientation-
 import {tighteningOrderFigure} from '../figures/tightening-order-figure.ts'
 import type {BoundFigure} from '../handbook-model/pages.ts'
 import type {Procedure} from '../handbook-model/procedure.ts'
+import {valuesBehindStations} from '../handbook-model/station-places.ts'
 import {valueIn} from '../quantities/print-quantity.ts'
 import {found, type PumpDesk, printedValue, pumpValue} from './desk.ts'
 import {sealWordsEn, tighteningWordsEn} from './figure-words-en.ts'
@@ -10,6 +11,7 @@ import {isolationFigure} from './isolation-figure.ts'
 import {liftOfPump, loweringOfPump} from './lifting-figures.ts'
 import {pictureOf} from './picture.ts'
 import {planOfPump} from './plan-of-pump.ts'
+import {stationsOfPump} from './stations-figure.ts'
 import {valueLine} from './value-line.ts'
 
 /**
@@ -57,6 +59,13 @@ function drawnFor(name: string, desk: PumpDesk, procedure: Procedure): DrawnFigu
     return {kind, figure: isolationFigure(of, procedure, desk), wide: true}
   if (kind === 'lift') return {kind, wide: true, ...liftOfPump(of, desk)}
   if (name === 'lowering' || name === 'raising') return {kind, wide: true, ...loweringOfPump(name, desk)}
+  if (kind === 'stations')
+    return {
+      kind,
+      figure: stationsOfPump(name, procedure, desk),
+      wide: true,
+      values: valuesBehindStations(name),
+    }
   return {kind: 'tightening-order', figure: order(of, desk), wide: true, values: [`${of}.passes`]}
 }
 

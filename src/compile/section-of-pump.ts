@@ -46,17 +46,12 @@ export interface PumpSection extends CrossSection {
 }
 
 /** The section of a pump as it is fitted, or nothing where its design does not state what it is drawn from. */
-export function sectionOfPump({design, facts, content}: PumpDesk): PumpSection | undefined {
-  const fit = facts.get('wear-ring-fit')
+export function sectionOfPump(desk: PumpDesk): PumpSection | undefined {
+  const {design, facts, content} = desk
   const seal = facts.get('cargo-seal')
-  const geometry = sectionGeometry(design, seal)
-  const single = design.seals.find((one) => one.id === 'single-lip')?.lips[0]
-  if (!geometry || !single) return undefined
-  const variant: SectionVariant = {
-    ringFit: fit === 'screwed' || fit === 'pressed' ? fit : 'not-known',
-    cargoLips: seal === undefined ? [] : (cargoSeal(design, seal)?.lips ?? []),
-    singleLip: single,
-  }
+  const drawnFrom = sectionBasis(desk)
+  if (!drawnFrom) return undefined
+  const {geometry, variant} = drawnFrom
   const legend = partsOfSection(variant).flatMap((part) => {
     const balloon = content.parts.get(partOfBalloon[part])?.balloon
     return balloon === undefined ? [] : [{part, balloon, title: sectionWordsEn.parts[part]}]
@@ -73,6 +68,28 @@ export function sectionOfPump({design, facts, content}: PumpDesk): PumpSection |
     name: `${design.id}-${variant.ringFit}-${seal ?? 'not-known'}`,
     legend,
     variant: variantText({variant, words: sectionWordsEn}),
+  }
+}
+
+/** Lengths of the design and what is fitted, or nothing where its design does not state what a section is drawn from. */
+export function sectionBasis({
+  design,
+  facts,
+}: Pick<PumpDesk, 'design' | 'facts'>):
+  | {readonly geometry: SectionGeometry; readonly variant: SectionVariant}
+  | undefined {
+  const fit = facts.get('wear-ring-fit')
+  const seal = facts.get('cargo-seal')
+  const geometry = sectionGeometry(design, seal)
+  const single = design.seals.find((one) => one.id === 'single-lip')?.lips[0]
+  if (!geometry || !single) return undefined
+  return {
+    geometry,
+    variant: {
+      ringFit: fit === 'screwed' || fit === 'pressed' ? fit : 'not-known',
+      cargoLips: seal === undefined ? [] : (cargoSeal(design, seal)?.lips ?? []),
+      singleLip: single,
+    },
   }
 }
 

@@ -1,4 +1,5 @@
 import type {Procedure, Step, StepPart} from '../handbook-model/procedure.ts'
+import {valuesBehindStations} from '../handbook-model/station-places.ts'
 import {valuesInText} from './bind-text.ts'
 import type {PumpDesk} from './desk.ts'
 import {valuesBehindLift, valuesBehindLowering} from './lifting-figures.ts'
@@ -92,5 +93,6 @@ function valuesBehindFigure(figure: string, desk: PumpDesk): readonly string[] {
   if (figure === 'lowering' || figure === 'raising') return valuesBehindLowering(figure, desk)
   if (name === 'lift') return valuesBehindLift(id, desk)
   if (name === 'tightening-order') return [`${id}.order`, `${id}.passes`]
+  if (name === 'stations') return valuesBehindStations(figure)
   return name === 'seal-orientation' ? [`${id}.lips`] : []
 }

@@ -18,6 +18,7 @@ const rules: readonly (readonly [name: string, rule: (weights: Weights) => strin
   ['thin', ({thin}) => `fill:none;stroke:#000;stroke-width:${thin};stroke-dasharray:14 4 3 4`],
   ['hair', ({thin}) => `fill:none;stroke:#000;stroke-width:${thin}`],
   ['bold', ({bold}) => `fill:none;stroke:#000;stroke-width:${bold}`],
+  ['blank', () => 'fill:#fff'],
   ['part', ({usual}) => `fill:#fff;stroke:#000;stroke-width:${usual}`],
   ['solid', ({thin}) => `stroke:#000;stroke-width:${thin}`],
   ['wire', () => 'stroke-dasharray:16 9'],

@@ -1,6 +1,7 @@
 import type {WrittenCondition} from '../../handbook-model/condition.ts'
 import type {Reference} from '../../handbook-model/datum.ts'
 import type {Procedure, RichText, SectionItem, Step, StepPart} from '../../handbook-model/procedure.ts'
+import {valuesBehindStations} from '../../handbook-model/station-places.ts'
 
 /** An id in a procedure whose meaning belongs to the design of a pump, and the conditions under which it is printed. */
 export interface DesignReference {
@@ -83,6 +84,8 @@ function ofFigure(
 ): readonly NamedReference[] {
   const [name = '', id = ''] = figure.split(':')
   if (name === 'tightening-order') return [{kind: 'joint', reference: {id, place}, under}]
+  if (name === 'stations')
+    return valuesBehindStations(figure).map((value) => ({kind: 'value', reference: {id: value, place}, under}))
   if (figure === 'lowering' || figure === 'raising')
     return [
       {kind: 'value', reference: {id: `lowering.${name}-torque`, place}, under},

@@ -5,6 +5,7 @@ import {addMessage, type ContentFiles} from '../../messages/add-message.ts'
 import {refersTo} from '../identity.ts'
 import {type KnownIds, knownIds} from '../known-ids.ts'
 import {designReferences, partReferences} from './design-references.ts'
+import {figureReferences} from './figure-references.ts'
 import {knownValueIds} from './known-value-ids.ts'
 
 /** Everything that a procedure may refer to by id. */
@@ -82,23 +83,8 @@ function readPart(part: StepPart, desk: PartDesk): void {
   else if (part.kind === 'derived')
     for (const from of part.from)
       refersTo(from, readingIds(desk.procedure), 'reading of this procedure', desk.files)
-  else if (part.kind === 'figure' && !figureNames.test(part.figure))
-    refersTo({id: part.figure, place: part.place}, new Set(figures), 'figure', desk.files)
+  else if (part.kind === 'figure') figureReferences(part, desk.procedure, desk.files)
 }
-
-/** Names of figures, with what an author puts behind the colon. */
-const figures = [
-  'tank-plan',
-  'isolation-lines:isolated',
-  'isolation-lines:restored',
-  'lift:<lift>',
-  'lowering',
-  'raising',
-  'seal-orientation:<seal>',
-  'tightening-order:<joint>',
-]
-const figureNames =
-  /^(?:tank-plan|lowering|raising|lift:.+|isolation-lines:(?:isolated|restored)|seal-orientation:.+|tightening-order:.+)$/u
 
 function toProcedure(
   reference: Reference,

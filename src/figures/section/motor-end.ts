@@ -9,6 +9,18 @@ export function motorEnd(g: SectionGeometry, at: Levels): readonly Outline[] {
   return [...motor(g, at), ...motorFlange(g, at), ...stackFoot(g, at)]
 }
 
+/** Heights of the seats of both bearings, and of the joint above them. */
+export function bearingLevels(
+  g: SectionGeometry,
+  at: Levels,
+): Readonly<Record<'footLow' | 'footHigh' | 'topLow' | 'topHigh' | 'joint', number>> {
+  const footLow = at.motor + oilSealFace(g) + g.shaftDiameter * 0.34
+  const footHigh = footLow + 2 * g.footBearing.width
+  const topLow = footHigh + g.footBearing.width * 0.9
+  const topHigh = topLow + g.topBearing.width
+  return {footLow, footHigh, topLow, topHigh, joint: topHigh + at.wall * 1.2}
+}
+
 function motor(g: SectionGeometry, at: Levels): readonly Outline[] {
   const {wall} = at
   const outside = g.motorDiameter / 2
@@ -19,11 +31,7 @@ function motor(g: SectionGeometry, at: Levels): readonly Outline[] {
   const shaft = g.shaftDiameter / 2
   const foot = g.footBearing
   const top = g.topBearing
-  const footLow = face + g.shaftDiameter * 0.34
-  const footHigh = footLow + 2 * foot.width
-  const topLow = footHigh + foot.width * 0.9
-  const topHigh = topLow + top.width
-  const joint = topHigh + wall * 1.2
+  const {footLow, footHigh, topLow, topHigh, joint} = bearingLevels(g, at)
   const channelIn = outside - wall * 2.1
   const channelOut = outside - wall * 1.2
   const sealSeat = shaft * 1.32 + 3
