@@ -9,6 +9,7 @@ import {sealWordsEn, tighteningWordsEn} from './figure-words-en.ts'
 import {isolationFigure} from './isolation-figure.ts'
 import {pictureOf} from './picture.ts'
 import {planOfPump} from './plan-of-pump.ts'
+import {portableFigure, portableFigureValues} from './portable-figure.ts'
 import {valueLine} from './value-line.ts'
 
 /**
@@ -54,6 +55,8 @@ function drawnFor(name: string, desk: PumpDesk, procedure: Procedure): DrawnFigu
   if (kind === 'seal-orientation') return {kind, figure: sealOrientation(of, desk), wide: true}
   if (kind === 'isolation-lines' && (of === 'isolated' || of === 'restored'))
     return {kind, figure: isolationFigure(of, procedure, desk), wide: true}
+  if (kind === 'portable-arrangement')
+    return {kind, figure: portableFigure(desk), wide: true, values: portableFigureValues}
   return {kind: 'tightening-order', figure: order(of, desk), wide: true, values: [`${of}.passes`]}
 }
 

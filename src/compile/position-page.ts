@@ -15,6 +15,7 @@ import {
   positionValuesPath,
   symptomsPath,
 } from './page-paths.ts'
+import {arrangementOf, filesOfArrangement} from './portable-figure.ts'
 import {procedureLine} from './procedure-page.ts'
 import {sectionFigure} from './section-figure.ts'
 import {jobsOf, proceduresOf} from './used-in.ts'
@@ -24,6 +25,7 @@ import {wordsEn} from './words-en.ts'
 /** A pump position: identity, as fitted, ratings, limits, isolation points, jobs and procedures. */
 export function positionPage(desk: PumpDesk): PositionPage {
   const section = sectionFigure(desk)
+  const arrangement = arrangementOf(desk)
   const {position, design, content, vessel} = desk
   const ratings = design.ratings.map((rating) => pumpValue(desk, `rating.${rating.id}`))
   return {
@@ -40,6 +42,7 @@ export function positionPage(desk: PumpDesk): PositionPage {
         ...[...jobsOf([desk]), ...proceduresOf([desk])].map((one) => one.place.path),
         ...ratings.flatMap((value) => filesOfValue(value, desk)),
         ...design.limits.flatMap((limit) => filesOfValue(pumpValue(desk, limit.value.id), desk)),
+        ...filesOfArrangement(desk),
         ...(position.materials.length > 0
           ? content.tables.materials.rows.slice(0, 1).map((row) => row.place.path)
           : []),
@@ -54,6 +57,7 @@ export function positionPage(desk: PumpDesk): PositionPage {
     limits: design.limits.map((limit) => limitLine(limit, desk)),
     isolation: isolationLines(position),
     ...(section ? {section} : {}),
+    ...(arrangement ? {arrangement} : {}),
     jobs: jobsOf([desk]).map((job) => ({
       link: {text: job.title.en, path: jobPath(position.id, job.id)},
       purpose: job.purpose.en,

@@ -1,3 +1,4 @@
+import {portableValueIds} from '../handbook-model/portable-lengths.ts'
 import type {Procedure, Step, StepPart} from '../handbook-model/procedure.ts'
 import {valuesInText} from './bind-text.ts'
 import type {PumpDesk} from './desk.ts'
@@ -89,5 +90,6 @@ function valuesOfPart(part: StepPart, desk: PumpDesk): readonly string[] {
 function valueBehindFigure(figure: string): readonly string[] {
   const [name, id = ''] = figure.split(':')
   if (name === 'tightening-order') return [`${id}.order`, `${id}.passes`]
+  if (name === 'portable-arrangement') return portableValueIds
   return name === 'seal-orientation' ? [`${id}.lips`] : []
 }

@@ -112,6 +112,7 @@ function positionLines(page: PositionPage): readonly TechnicalLine[] {
     ...page.asFitted.map((one) => ({block: 'as-fitted', kind: 'fact', text: one.text})),
     ...page.components.map((one) => ({block: 'components', kind: 'serial', text: one.text})),
     ...sectionLines(page),
+    ...arrangementLines(page),
     ...page.ratings.flatMap(valueLines),
     ...page.limits.flatMap(limitLines),
     ...page.isolation.flatMap((one) => isolationLines(one)),
@@ -126,6 +127,19 @@ function sectionLines({section}: PositionPage): readonly TechnicalLine[] {
     ...section.numbers.flatMap(({balloon, title}) => [
       {block: 'section', kind: 'balloon', text: balloon},
       {block: 'section', kind: 'part', text: title},
+    ]),
+  ]
+}
+
+/** What a portable pump is drawn from, and its numbers with their parts. */
+function arrangementLines({arrangement}: PositionPage): readonly TechnicalLine[] {
+  if (!arrangement) return []
+  return [
+    {block: 'arrangement', kind: 'figure', text: arrangement.lengths},
+    ...arrangement.values.flatMap(valueLines),
+    ...arrangement.numbers.flatMap(({balloon, title}) => [
+      {block: 'arrangement', kind: 'balloon', text: balloon},
+      {block: 'arrangement', kind: 'part', text: title},
     ]),
   ]
 }

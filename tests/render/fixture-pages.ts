@@ -168,6 +168,12 @@ const position: Page = {
     ],
     variant: [text('section-fit'), text('section-lip')],
   },
+  arrangement: {
+    picture: picture('arrangement', 'wide'),
+    lengths: text('arrangement-lengths'),
+    values: [value('arrangement-length')],
+    numbers: [{balloon: 'P1', title: text('arrangement-strainer')}],
+  },
   jobs: [
     {
       link: link('to-job', 'p/4s/job-service.html'),
@@ -284,6 +290,7 @@ export const fixture: HandbookPages = {
     picture('plan', 'small'),
     picture('order', 'small'),
     picture('lines', 'wide'),
+    picture('arrangement', 'wide'),
   ],
   records: [],
 }

@@ -1,5 +1,6 @@
 import type {WrittenCondition} from '../../handbook-model/condition.ts'
 import type {Reference} from '../../handbook-model/datum.ts'
+import {portableValueIds} from '../../handbook-model/portable-lengths.ts'
 import type {Procedure, RichText, SectionItem, Step, StepPart} from '../../handbook-model/procedure.ts'
 
 /** An id in a procedure whose meaning belongs to the design of a pump, and the conditions under which it is printed. */
@@ -66,6 +67,8 @@ function inPart(part: StepPart, above: readonly WrittenCondition[]): readonly Na
       const [name, id = ''] = part.figure.split(':')
       const {place} = part
       if (name === 'tightening-order') return [{kind: 'joint', reference: {id, place}, under}]
+      if (name === 'portable-arrangement')
+        return portableValueIds.map((value) => ({kind: 'value', reference: {id: value, place}, under}))
       const lips = {id: `${id}.lips`, place}
       return name === 'seal-orientation' ? [{kind: 'value', reference: lips, under}] : []
     }
