@@ -11,6 +11,7 @@ import {isolationFigure} from './isolation-figure.ts'
 import {liftOfPump, loweringOfPump} from './lifting-figures.ts'
 import {pictureOf} from './picture.ts'
 import {planOfPump} from './plan-of-pump.ts'
+import {portableFigure, portableFigureValues} from './portable-figure.ts'
 import {stationsOfPump} from './stations-figure.ts'
 import {valueLine} from './value-line.ts'
 
@@ -66,6 +67,8 @@ function drawnFor(name: string, desk: PumpDesk, procedure: Procedure): DrawnFigu
       wide: true,
       values: valuesBehindStations(name),
     }
+  if (kind === 'portable-arrangement')
+    return {kind, figure: portableFigure(desk), wide: true, values: portableFigureValues}
   return {kind: 'tightening-order', figure: order(of, desk), wide: true, values: [`${of}.passes`]}
 }
 

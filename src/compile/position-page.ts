@@ -16,6 +16,7 @@ import {
   pumpRecordPath,
   symptomsPath,
 } from './page-paths.ts'
+import {arrangementOf, filesOfArrangement} from './portable-figure.ts'
 import {procedureLine} from './procedure-page.ts'
 import {recordWordsEn} from './record-words-en.ts'
 import {sectionFigure} from './section-figure.ts'
@@ -26,6 +27,7 @@ import {wordsEn} from './words-en.ts'
 /** A pump position: identity, as fitted, ratings, limits, isolation points, jobs and procedures. */
 export function positionPage(desk: PumpDesk): PositionPage {
   const section = sectionFigure(desk)
+  const arrangement = arrangementOf(desk)
   const {position, design, content, vessel} = desk
   const ratings = design.ratings.map((rating) => pumpValue(desk, `rating.${rating.id}`))
   return {
@@ -44,6 +46,7 @@ export function positionPage(desk: PumpDesk): PositionPage {
         ...design.limits.flatMap((limit) => filesOfValue(pumpValue(desk, limit.value.id), desk)),
         ...(section ? [...content.parts.values()].map((part) => part.place.path) : []),
         ...(section?.sizes ?? []).flatMap(({id}) => filesOfValue(pumpValue(desk, id), desk)),
+        ...filesOfArrangement(desk),
         ...(position.materials.length > 0
           ? content.tables.materials.rows.slice(0, 1).map((row) => row.place.path)
           : []),
@@ -58,6 +61,7 @@ export function positionPage(desk: PumpDesk): PositionPage {
     limits: design.limits.map((limit) => limitLine(limit, desk)),
     isolation: isolationLines(position),
     ...(section ? {section} : {}),
+    ...(arrangement ? {arrangement} : {}),
     jobs: jobsOf([desk]).map((job) => ({
       link: {text: job.title.en, path: jobPath(position.id, job.id)},
       purpose: job.purpose.en,

@@ -1,3 +1,4 @@
+import {portableValueIds} from '../handbook-model/portable-lengths.ts'
 import type {Procedure, Step, StepPart} from '../handbook-model/procedure.ts'
 import {valuesBehindStations} from '../handbook-model/station-places.ts'
 import {valuesInText} from './bind-text.ts'
@@ -94,5 +95,6 @@ function valuesBehindFigure(figure: string, desk: PumpDesk): readonly string[] {
   if (name === 'lift') return valuesBehindLift(id, desk)
   if (name === 'tightening-order') return [`${id}.order`, `${id}.passes`]
   if (name === 'stations') return valuesBehindStations(figure)
+  if (name === 'portable-arrangement') return portableValueIds
   return name === 'seal-orientation' ? [`${id}.lips`] : []
 }

@@ -167,6 +167,8 @@ export interface PositionPage {
   readonly isolation: readonly IsolationLine[]
   /** Absent where the design does not state what it is drawn from. */
   readonly section?: SectionFigure
+  /** How a portable pump stands with its gear; absent where the design does not state what it is drawn from. */
+  readonly arrangement?: Arrangement
   readonly jobs: readonly JobLine[]
   readonly procedures: readonly ProcedureLine[]
   /** Absent where the content knows no symptoms. */
@@ -213,6 +215,16 @@ export interface TouchedParts {
   readonly others: readonly NumberedPart[]
   /** Of which pump the rings and the cargo seal are, on a page that several share; else blank. */
   readonly drawnAs: string
+}
+
+/** Drawing of a portable pump with its gear and numbered parts. */
+export interface Arrangement {
+  readonly picture: Picture
+  /** What it was drawn from beside the values that stand in it, a line of the technical text. */
+  readonly lengths: string
+  readonly values: readonly ValueLine[]
+  /** Balloons from the pump up, with the parts that each names. */
+  readonly numbers: readonly {readonly balloon: string; readonly title: string}[]
 }
 
 export interface JobLine {

@@ -113,6 +113,7 @@ function positionLines(page: PositionPage): readonly TechnicalLine[] {
     ...page.asFitted.map((one) => ({block: 'as-fitted', kind: 'fact', text: one.text})),
     ...page.components.map((one) => ({block: 'components', kind: 'serial', text: one.text})),
     ...sectionLines(page),
+    ...arrangementLines(page),
     ...page.ratings.flatMap(valueLines),
     ...page.limits.flatMap(limitLines),
     ...page.isolation.flatMap((one) => isolationLines(one)),
@@ -130,6 +131,19 @@ function sectionLines({section}: PositionPage): readonly TechnicalLine[] {
     ]),
     ...section.sizes.flatMap(valueLines),
     ...section.smallParts.map(({text}) => ({block: 'section', kind: 'figure', text})),
+  ]
+}
+
+/** What a portable pump is drawn from, and its numbers with their parts. */
+function arrangementLines({arrangement}: PositionPage): readonly TechnicalLine[] {
+  if (!arrangement) return []
+  return [
+    {block: 'arrangement', kind: 'figure', text: arrangement.lengths},
+    ...arrangement.values.flatMap(valueLines),
+    ...arrangement.numbers.flatMap(({balloon, title}) => [
+      {block: 'arrangement', kind: 'balloon', text: balloon},
+      {block: 'arrangement', kind: 'part', text: title},
+    ]),
   ]
 }
 

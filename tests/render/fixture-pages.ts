@@ -171,6 +171,12 @@ const position: Page = {
     sizes: [value('section-size'), unknownValue('section-size-gap')],
     smallParts: [{label: text('small-label'), text: text('small-text')}],
   },
+  arrangement: {
+    picture: picture('arrangement', 'wide'),
+    lengths: text('arrangement-lengths'),
+    values: [value('arrangement-length')],
+    numbers: [{balloon: 'P1', title: text('arrangement-strainer')}],
+  },
   jobs: [
     {
       link: link('to-job', 'p/4s/job-service.html'),
@@ -290,6 +296,7 @@ export const fixture: HandbookPages = {
     picture('plan', 'small'),
     picture('order', 'small'),
     picture('lines', 'wide'),
+    picture('arrangement', 'wide'),
   ],
   records: [],
 }

@@ -25,7 +25,7 @@ const elsewhere: readonly {readonly pattern: RegExp; readonly reason: string}[] 
   {pattern: /\.parts\[\d+\]\.limits\[\d+\]\.title$/u, reason: 'the title of the reading is shown'},
   {pattern: /^\.(?:section|touched)\.alternative$/u, reason: 'the drawing carries it'},
   {
-    pattern: /\.(?:figure\.values|section\.sizes)\[\d+\]\.(?:basis|mark|link\.text)$/u,
+    pattern: /\.(?:(?:figure|arrangement)\.values|section\.sizes)\[\d+\]\.(?:basis|mark|link\.text)$/u,
     reason: 'the figure leads to the explanation',
   },
   {pattern: /\.(?:picture|plan)\.alternative$/u, reason: 'the drawing carries it'},

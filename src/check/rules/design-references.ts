@@ -1,5 +1,6 @@
 import type {WrittenCondition} from '../../handbook-model/condition.ts'
 import type {Reference} from '../../handbook-model/datum.ts'
+import {portableValueIds} from '../../handbook-model/portable-lengths.ts'
 import type {Procedure, RichText, SectionItem, Step, StepPart} from '../../handbook-model/procedure.ts'
 import {valuesBehindStations} from '../../handbook-model/station-places.ts'
 
@@ -84,6 +85,8 @@ function ofFigure(
 ): readonly NamedReference[] {
   const [name = '', id = ''] = figure.split(':')
   if (name === 'tightening-order') return [{kind: 'joint', reference: {id, place}, under}]
+  if (name === 'portable-arrangement')
+    return portableValueIds.map((value) => ({kind: 'value', reference: {id: value, place}, under}))
   if (name === 'stations')
     return valuesBehindStations(figure).map((value) => ({kind: 'value', reference: {id: value, place}, under}))
   if (figure === 'lowering' || figure === 'raising')

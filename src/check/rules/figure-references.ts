@@ -18,12 +18,13 @@ const figures = [
   'lift:<lift>',
   'lowering',
   'raising',
+  'portable-arrangement',
   'seal-orientation:<seal>',
   'stations:<reading>:<place>',
   'tightening-order:<joint>',
 ]
 const figureNames =
-  /^(?:tank-plan|lowering|raising|lift:.+|isolation-lines:(?:isolated|restored)|seal-orientation:.+|stations:.*|tightening-order:.+)$/u
+  /^(?:tank-plan|portable-arrangement|lowering|raising|lift:.+|isolation-lines:(?:isolated|restored)|seal-orientation:.+|stations:.*|tightening-order:.+)$/u
 
 type FigurePart = Extract<StepPart, {readonly kind: 'figure'}>
 

@@ -25,6 +25,8 @@ const words = {
 export function noAbsentReference(procedure: Procedure, pumps: readonly Pump[], files: ContentFiles): void {
   const served = pumps.filter(({facts}) => serves(procedure, facts))
   const known = new Map(pumps.map(({design}) => [design, idsOf(design)]))
+  // A figure asks for many values at one place: the first one that a design lacks is told.
+  const toldAt = new Set<string>()
   for (const asked of designReferences(procedure)) {
     const {kind, reference, under} = asked
     const has = (design: Design): boolean => known.get(design)?.[kind].has(reference.id) ?? false
@@ -34,6 +36,9 @@ export function noAbsentReference(procedure: Procedure, pumps: readonly Pump[], 
       if (told.has(design.id) || has(design)) continue
       if (under.some(({condition}) => decideCondition(condition, facts) === 'false')) continue
       told.add(design.id)
+      const at = `${reference.place.line}:${reference.place.column} ${design.id}`
+      if (toldAt.has(at)) continue
+      toldAt.add(at)
       addMessage(
         files,
         reference.place,

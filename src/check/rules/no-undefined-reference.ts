@@ -31,10 +31,14 @@ export function noUndefinedReference(procedure: Procedure, known: Referable, fil
   const values = ofDesigns(known, (design) => [...knownValueIds(design)])
   const limits = ofDesigns(known, (design) => design.limits.map((one) => one.id))
   const joints = ofDesigns(known, (design) => design.joints.map((one) => one.id))
+  // A figure asks for many values at one place: the first one that leads nowhere is told.
+  const told = new Set<string>()
   for (const {kind, reference} of designReferences(procedure)) {
-    if (kind === 'value') refersTo(reference, values, 'value', files)
-    else if (kind === 'limit') refersTo(reference, limits, 'limit of the design', files)
-    else refersTo(reference, joints, 'joint', files)
+    const at = `${reference.place.line}:${reference.place.column}`
+    if (told.has(at)) continue
+    if (kind === 'value' && !refersTo(reference, values, 'value', files)) told.add(at)
+    if (kind === 'limit') refersTo(reference, limits, 'limit of the design', files)
+    if (kind === 'joint') refersTo(reference, joints, 'joint', files)
   }
   for (const {tool} of procedure.tools) refersTo(tool, known.tools, 'tool', files)
   for (const {part} of procedure.parts) refersTo(part, known.parts, 'part', files)

@@ -2,6 +2,7 @@ import {describe, expect, test} from 'vitest'
 import {pumpOf} from '../../../src/check/pump.ts'
 import {noAbsentReference} from '../../../src/check/rules/no-absent-reference.ts'
 import {designShape} from '../../../src/check/shapes/design-shape.ts'
+import {portableValueIds} from '../../../src/handbook-model/portable-lengths.ts'
 import {design, designText, shaped, vessel} from '../library-for-tests.ts'
 import {placeIn, toldBy} from '../messages-for-tests.ts'
 import {nameplate, procedureText, soundProcedure, workText} from '../procedure-for-tests.ts'
@@ -122,6 +123,22 @@ test.each<[string, string, string, string, string]>([
 ])('%s of one design is refused for the pump of another', (_what, line, at, id, kind) => {
   const text = workText(`1. :step{#look} Look.\n\n   ${line}`)
   expect(told(text)).toEqual([refusal(text, at, id, kind)])
+})
+
+test('a figure that asks for many values is refused once for a design that has none of them', () => {
+  const geometry = portableValueIds
+    .filter((id) => id.startsWith('geometry.'))
+    .map((id) => `  - {id: ${id.slice('geometry.'.length)}, title: length, value: 10 mm}`)
+  const hung = shaped(
+    'designs/design-a.yaml',
+    designText.replace(/^geometry:\n/mu, `geometry:\n${geometry.join('\n')}\n`),
+    designShape,
+  )
+  const text = workText('1. :step{#look} Look.\n\n   ::figure{name="portable-arrangement" caption=Rig}')
+  expect(told(text, [hung, other])).toEqual([
+    refusal(text, '::figure', 'geometry.pump-length', 'the id of a value'),
+  ])
+  expect(told(text, [hung, hung])).toEqual([])
 })
 
 test('what no pump has is told elsewhere, once', () => {

@@ -198,6 +198,12 @@ describe('a reference that leads nowhere is refused with the nearest id', () => 
       'Unexpected `tank-plann`, expected the id of a figure such as `tank-plan`',
     ],
     [
+      'the lengths of a figure, the first one alone',
+      inStep('Look.', '::figure{name="portable-arrangement" caption=Rig}'),
+      '::figure',
+      'Unexpected `geometry.pump-length`, expected the id of a value such as `geometry.head-height`',
+    ],
+    [
       'the joint of a figure',
       inStep('Look.', '::figure{name="tightening-order:hub-bolt" caption=Order}'),
       '::figure',
