@@ -47,6 +47,14 @@ function sections(...lengths: readonly (readonly [number, string])[]): string {
   return `stack-length: 9.2 m\n    stack-sections:\n${list}`
 }
 
+function supports(...places: readonly string[]): Change {
+  return replaced(
+    vessel,
+    'stack-length: 9.2 m\n',
+    `${sections([1, '2.000'], [2, '7.200'])}    stack-supports: [${places.join(', ')}]\n`,
+  )
+}
+
 function ring(cured: string): string {
   return `${hubPlates}  - {part: flange-ring, quantity: 2, cured: ${cured}, location: pump store}\n`
 }
@@ -135,6 +143,27 @@ export const vesselFaults: readonly RuleCase[] = [
     at: [vessel, '{number: 3'],
     reason: 'Unexpected stack section `3` of `1P`, expected section `2`',
     mend: 'Number the sections from deck, each once, and list every one',
+  },
+  {
+    rule: 'no-broken-stack',
+    what: 'a support that stands at a joint of the stack',
+    accepted: supports('3.10 m', '6.20 m'),
+    rejected: supports('2.00 m', '6.20 m'),
+    at: [vessel, '2.00 m'],
+    reason:
+      'Unexpected support `1` of `1P` at `2.00 m`, expected it clear of the flanges of joint `2` at `2.000 m`',
+    mend: 'Measure both again; the bolts of a stack joint are not known',
+    see: [vessel, '{number: 1'],
+  },
+  {
+    rule: 'no-broken-stack',
+    what: 'two supports of a stack in the wrong order',
+    accepted: supports('3.10 m', '6.20 m'),
+    rejected: supports('6.20 m', '3.10 m'),
+    at: [vessel, '3.10 m'],
+    reason: 'Unexpected support `2` of `1P` at `3.10 m`, expected it below support `1` at `6.20 m`',
+    mend: 'List the supports from the top plate down',
+    see: [vessel, '6.20 m'],
   },
   {
     rule: 'no-aged-rubber',
