@@ -19,6 +19,7 @@ export function pictureOf(kind: string, {svg, width, height, size, alternative}:
 export function pictureFiles(pages: readonly Page[]): HandbookPages['figures'] {
   const pictures = pages.flatMap((page) => [
     ...(page.head.position?.plan ? [page.head.position.plan] : []),
+    ...(page.kind === 'position' && page.stack ? [page.stack.picture] : []),
     ...(page.kind === 'procedure' ? picturesOfSteps(page) : []),
   ])
   return [...new Map(pictures.map(({path, svg}) => [path, {path, svg}])).values()]

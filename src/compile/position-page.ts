@@ -1,6 +1,6 @@
 import {notKnownWords} from '../handbook-model/computed.ts'
 import type {FactDeclaration} from '../handbook-model/office-content.ts'
-import type {Field, PositionPage} from '../handbook-model/pages.ts'
+import type {BoundFigure, Field, PositionPage} from '../handbook-model/pages.ts'
 import type {FactValue} from '../handbook-model/vessel-content.ts'
 import {type PumpDesk, positionHead, pumpValue} from './desk.ts'
 import {intervalText} from './interval-text.ts'
@@ -15,8 +15,11 @@ import {
   positionValuesPath,
   symptomsPath,
 } from './page-paths.ts'
+import {pictureOf} from './picture.ts'
+import {pipeStackOfPump, valuesOfStack} from './pipe-stack-of-pump.ts'
 import {procedureLine} from './procedure-page.ts'
 import {sectionFigure} from './section-figure.ts'
+import {stackCaptionEn} from './stack-words-en.ts'
 import {jobsOf, proceduresOf} from './used-in.ts'
 import {limitLine, valueLine} from './value-line.ts'
 import {wordsEn} from './words-en.ts'
@@ -24,6 +27,7 @@ import {wordsEn} from './words-en.ts'
 /** A pump position: identity, as fitted, ratings, limits, isolation points, jobs and procedures. */
 export function positionPage(desk: PumpDesk): PositionPage {
   const section = sectionFigure(desk)
+  const stack = stackOfPage(desk)
   const {position, design, content, vessel} = desk
   const ratings = design.ratings.map((rating) => pumpValue(desk, `rating.${rating.id}`))
   return {
@@ -40,6 +44,7 @@ export function positionPage(desk: PumpDesk): PositionPage {
         ...[...jobsOf([desk]), ...proceduresOf([desk])].map((one) => one.place.path),
         ...ratings.flatMap((value) => filesOfValue(value, desk)),
         ...design.limits.flatMap((limit) => filesOfValue(pumpValue(desk, limit.value.id), desk)),
+        ...(stack ? valuesOfStack : []).flatMap((id) => filesOfValue(pumpValue(desk, id), desk)),
         ...(position.materials.length > 0
           ? content.tables.materials.rows.slice(0, 1).map((row) => row.place.path)
           : []),
@@ -54,6 +59,7 @@ export function positionPage(desk: PumpDesk): PositionPage {
     limits: design.limits.map((limit) => limitLine(limit, desk)),
     isolation: isolationLines(position),
     ...(section ? {section} : {}),
+    ...(stack ? {stack} : {}),
     jobs: jobsOf([desk]).map((job) => ({
       link: {text: job.title.en, path: jobPath(position.id, job.id)},
       purpose: job.purpose.en,
@@ -71,6 +77,21 @@ export function positionPage(desk: PumpDesk): PositionPage {
       })),
     ],
   }
+}
+
+/** The pipe stack of a pump that has one, with the values that stand in it. */
+function stackOfPage(desk: PumpDesk): BoundFigure | undefined {
+  const figure = pipeStackOfPump(desk)
+  return (
+    figure && {
+      id: 'pipe-stack',
+      caption: stackCaptionEn,
+      picture: pictureOf('pipe-stack', figure),
+      data: figure.data,
+      values: valuesOfStack.map((id) => valueLine(pumpValue(desk, id), desk)),
+      wide: true,
+    }
+  )
 }
 
 /**

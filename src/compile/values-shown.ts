@@ -2,6 +2,7 @@ import type {Procedure, Step, StepPart} from '../handbook-model/procedure.ts'
 import {valuesInText} from './bind-text.ts'
 import type {PumpDesk} from './desk.ts'
 import {onceOnEachPump} from './once-on-each-pump.ts'
+import {valuesOfStack} from './pipe-stack-of-pump.ts'
 import {type StandingSection, standingSections} from './standing-items.ts'
 import {standing} from './variant.ts'
 
@@ -79,14 +80,15 @@ function valuesOfPart(part: StepPart, desk: PumpDesk): readonly string[] {
     case 'cargo-table':
       return [...desk.vessel.cargoes.map(({id}) => `purge.least-${id}`), 'cofferdam.upper-bound']
     case 'figure':
-      return valueBehindFigure(part.figure)
+      return valuesBehindFigure(part.figure)
     default:
       return []
   }
 }
 
-/** What a figure is drawn from, where that is a value of its own. */
-function valueBehindFigure(figure: string): readonly string[] {
+/** What a figure is drawn from, where these are values of their own. */
+function valuesBehindFigure(figure: string): readonly string[] {
+  if (figure === 'pipe-stack') return valuesOfStack
   const [name, id = ''] = figure.split(':')
   if (name === 'tightening-order') return [`${id}.order`, `${id}.passes`]
   return name === 'seal-orientation' ? [`${id}.lips`] : []

@@ -163,6 +163,8 @@ export interface PositionPage {
   readonly isolation: readonly IsolationLine[]
   /** Absent where the design does not state what it is drawn from. */
   readonly section?: SectionFigure
+  /** Absent where the pump has no stack, or its design does not state what it is drawn from. */
+  readonly stack?: BoundFigure
   readonly jobs: readonly JobLine[]
   readonly procedures: readonly ProcedureLine[]
   /** Absent where the content knows no symptoms. */

@@ -112,6 +112,7 @@ function positionLines(page: PositionPage): readonly TechnicalLine[] {
     ...page.asFitted.map((one) => ({block: 'as-fitted', kind: 'fact', text: one.text})),
     ...page.components.map((one) => ({block: 'components', kind: 'serial', text: one.text})),
     ...sectionLines(page),
+    ...stackLines(page),
     ...page.ratings.flatMap(valueLines),
     ...page.limits.flatMap(limitLines),
     ...page.isolation.flatMap((one) => isolationLines(one)),
@@ -128,6 +129,13 @@ function sectionLines({section}: PositionPage): readonly TechnicalLine[] {
       {block: 'section', kind: 'part', text: title},
     ]),
   ]
+}
+
+/** The pipe stack: what it is drawn from, as it stands below the figure. */
+function stackLines({stack}: PositionPage): readonly TechnicalLine[] {
+  if (!stack) return []
+  const line = (kind: string, text: string): TechnicalLine => ({block: stack.id, kind, text})
+  return [line('figure', stack.data), ...stack.values.flatMap(valueLines), line('caption', stack.caption)]
 }
 
 function explainedLines(page: ExplanationsPage): readonly TechnicalLine[] {

@@ -10,6 +10,7 @@ import {hoursFaults} from './hours-faults.ts'
 import {idleFaults} from './idle-faults.ts'
 import {paperFaults} from './paper-faults.ts'
 import {procedureFaults} from './procedure-faults.ts'
+import {stackFaults} from './stack-faults.ts'
 import {vesselFaults} from './vessel-faults.ts'
 
 /** A fault by its plain name, with the small content that carries it and the clean one. */
@@ -57,7 +58,14 @@ function twinsOf(name: string): RuleCase {
  * Each must be told at its place in its words, and nothing about its clean twin.
  */
 export const plantedFaults: readonly PlantedFault[] = [
-  ...[...vesselFaults, ...paperFaults, ...hoursFaults, ...calibrationFaults, ...idleFaults].map((twins) => ({
+  ...[
+    ...vesselFaults,
+    ...stackFaults,
+    ...paperFaults,
+    ...hoursFaults,
+    ...calibrationFaults,
+    ...idleFaults,
+  ].map((twins) => ({
     name: twins.what,
     twins,
   })),

@@ -1,10 +1,11 @@
 import type {WrittenCondition} from '../../handbook-model/condition.ts'
 import type {Reference} from '../../handbook-model/datum.ts'
+import {drawnFigures} from '../../handbook-model/drawn-figures.ts'
 import type {Procedure, RichText, SectionItem, Step, StepPart} from '../../handbook-model/procedure.ts'
 
 /** An id in a procedure whose meaning belongs to the design of a pump, and the conditions under which it is printed. */
 export interface DesignReference {
-  readonly kind: 'value' | 'limit' | 'joint'
+  readonly kind: 'value' | 'limit' | 'joint' | 'figure'
   readonly reference: Reference
   readonly under: readonly WrittenCondition[]
 }
@@ -14,7 +15,7 @@ type NamedReference = DesignReference | (Omit<DesignReference, 'kind'> & {readon
 
 type Conditional = {readonly when?: WrittenCondition}
 
-/** Every value, limit and joint that a procedure asks for, in reading order. */
+/** Every value, limit, joint and drawing of a pump that a procedure asks for, in reading order. */
 export function designReferences(procedure: Procedure): readonly DesignReference[] {
   return namedReferences(procedure).filter((one) => one.kind !== 'procedure')
 }
@@ -65,6 +66,7 @@ function inPart(part: StepPart, above: readonly WrittenCondition[]): readonly Na
     case 'figure': {
       const [name, id = ''] = part.figure.split(':')
       const {place} = part
+      if (part.figure in drawnFigures) return [{kind: 'figure', reference: {id: part.figure, place}, under}]
       if (name === 'tightening-order') return [{kind: 'joint', reference: {id, place}, under}]
       const lips = {id: `${id}.lips`, place}
       return name === 'seal-orientation' ? [{kind: 'value', reference: lips, under}] : []

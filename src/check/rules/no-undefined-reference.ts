@@ -1,10 +1,12 @@
 import type {Reference} from '../../handbook-model/datum.ts'
 import type {Design} from '../../handbook-model/design-content.ts'
+import {drawnFigures} from '../../handbook-model/drawn-figures.ts'
 import type {Procedure, RichText, Section, Step, StepPart} from '../../handbook-model/procedure.ts'
 import {addMessage, type ContentFiles} from '../../messages/add-message.ts'
 import {refersTo} from '../identity.ts'
 import {type KnownIds, knownIds} from '../known-ids.ts'
 import {designReferences} from './design-references.ts'
+import {figuresOfDesign} from './figures-of-design.ts'
 import {knownValueIds} from './known-value-ids.ts'
 
 /** Everything that a procedure may refer to by id. */
@@ -30,9 +32,11 @@ export function noUndefinedReference(procedure: Procedure, known: Referable, fil
   const values = ofDesigns(known, (design) => [...knownValueIds(design)])
   const limits = ofDesigns(known, (design) => design.limits.map((one) => one.id))
   const joints = ofDesigns(known, (design) => design.joints.map((one) => one.id))
+  const drawn = ofDesigns(known, figuresOfDesign)
   for (const {kind, reference} of designReferences(procedure)) {
     if (kind === 'value') refersTo(reference, values, 'value', files)
     else if (kind === 'limit') refersTo(reference, limits, 'limit of the design', files)
+    else if (kind === 'figure') drawnBySome(reference, drawn, files)
     else refersTo(reference, joints, 'joint', files)
   }
   for (const {tool} of procedure.tools) refersTo(tool, known.tools, 'tool', files)
@@ -59,6 +63,19 @@ export function noUndefinedReference(procedure: Procedure, known: Referable, fil
       for (const part of step.parts) readPart(part, {known, readText, files, procedure})
     }
   }
+}
+
+/** A figure of a pump is drawn from values that some design has to state. */
+function drawnBySome(reference: Reference, drawn: KnownIds, files: ContentFiles): void {
+  if (drawn.has(reference.id)) return
+  const values = Object.entries(drawnFigures).flatMap(([name, ids]) => (name === reference.id ? ids : []))
+  addMessage(
+    files,
+    reference.place,
+    'no-undefined-reference',
+    `Unexpected figure \`${reference.id}\`, expected a design that states all that it is drawn from`,
+    {note: `State ${values.map((id) => `\`${id}\``).join(', ')}`},
+  )
 }
 
 function ofDesigns(known: Referable, idsOf: (design: Design) => readonly string[]): KnownIds {
@@ -90,11 +107,12 @@ const figures = [
   'tank-plan',
   'isolation-lines:isolated',
   'isolation-lines:restored',
+  'pipe-stack',
   'seal-orientation:<seal>',
   'tightening-order:<joint>',
 ]
 const figureNames =
-  /^(?:tank-plan|isolation-lines:(?:isolated|restored)|seal-orientation:.+|tightening-order:.+)$/u
+  /^(?:tank-plan|pipe-stack|isolation-lines:(?:isolated|restored)|seal-orientation:.+|tightening-order:.+)$/u
 
 function toProcedure(
   reference: Reference,
