@@ -15,6 +15,7 @@ import {hoursOf} from './hours-of.ts'
 import {byId, type Identified, nameFits, refersTo} from './identity.ts'
 import {faultyFiles, knownIds} from './known-ids.ts'
 import {purgesOf} from './purges-of.ts'
+import {noBrokenSupports} from './rules/no-broken-supports.ts'
 import {noServingHull} from './rules/no-serving-hull.ts'
 import {noUnfitSignature} from './rules/no-unfit-signature.ts'
 import {noUnlistedLanguage} from './rules/no-unlisted-language.ts'
@@ -200,7 +201,11 @@ function checkReferences(data: ContentData, sources: ContentSources, files: Cont
   const parts = knownIds(data.parts, 'parts.yaml', data.faulty)
   const known = knownIds(data.sources, 'sources.yaml', data.faulty)
   for (const vessel of data.vessels.values()) {
-    for (const position of vessel.positions) refersTo(position.design, designs, 'design', files)
+    for (const position of vessel.positions) {
+      refersTo(position.design, designs, 'design', files)
+      const design = data.designs.get(position.design.id)
+      if (design) noBrokenSupports(position, design, files)
+    }
     for (const cargo of vessel.cargoes) refersTo(cargo, cargoes, 'row of tables/cargoes.csv', files)
     for (const aboard of vessel.toolsAboard) refersTo(aboard.tool, tools, 'tool', files)
     for (const aboard of vessel.sparesAboard) refersTo(aboard.part, parts, 'part', files)

@@ -34,6 +34,7 @@ export const itemWords: ReadonlyMap<string, string> = new Map([
   ['role', 'what the pump is for'],
   ['critical', 'critical equipment'],
   ['stack-sections', 'sections of stacks of one length'],
+  ['stack-supports', 'supports of stacks of one length in one ship'],
   ['component.head', 'pump head'],
   ['component.motor', 'motor'],
   ['component.sleeve', 'sleeve'],

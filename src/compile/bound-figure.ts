@@ -10,6 +10,7 @@ import {sealWordsEn, tighteningWordsEn} from './figure-words-en.ts'
 import {isolationFigure} from './isolation-figure.ts'
 import {liftOfPump, loweringOfPump} from './lifting-figures.ts'
 import {pictureOf} from './picture.ts'
+import {pipeStackOfPump, valuesOfStack} from './pipe-stack-of-pump.ts'
 import {planOfPump} from './plan-of-pump.ts'
 import {portableFigure, portableFigureValues} from './portable-figure.ts'
 import {stationsOfPump} from './stations-figure.ts'
@@ -55,6 +56,10 @@ interface DrawnFigure {
 function drawnFor(name: string, desk: PumpDesk, procedure: Procedure): DrawnFigure {
   const [kind = '', of = ''] = name.split(':')
   if (kind === 'tank-plan') return {kind, figure: planOfPump(desk)}
+  if (kind === 'pipe-stack') {
+    const figure = found(pipeStackOfPump(desk), 'what a pipe stack is drawn from')
+    return {kind, figure, wide: true, values: valuesOfStack}
+  }
   if (kind === 'seal-orientation') return {kind, figure: sealOrientation(of, desk), wide: true}
   if (kind === 'isolation-lines' && (of === 'isolated' || of === 'restored'))
     return {kind, figure: isolationFigure(of, procedure, desk), wide: true}

@@ -18,6 +18,7 @@ export function pictureFiles(pages: readonly Page[]): HandbookPages['figures'] {
   const pictures: HandbookPages['figures'] = pages.flatMap((page) => [
     ...(page.head.position?.plan ? [page.head.position.plan] : []),
     ...(page.kind === 'position' && page.arrangement ? [page.arrangement.picture] : []),
+    ...(page.kind === 'position' && page.stack ? [page.stack.picture] : []),
     ...(page.kind === 'procedure' ? picturesOfSteps(page) : []),
     ...(page.kind === 'procedure' && page.touched ? [page.touched.marks] : []),
   ])

@@ -1,6 +1,6 @@
 import {notKnownWords} from '../handbook-model/computed.ts'
 import type {FactDeclaration} from '../handbook-model/office-content.ts'
-import type {Field, PositionPage} from '../handbook-model/pages.ts'
+import type {BoundFigure, Field, PositionPage} from '../handbook-model/pages.ts'
 import type {FactValue} from '../handbook-model/vessel-content.ts'
 import {type PumpDesk, positionHead, pumpValue} from './desk.ts'
 import {intervalText} from './interval-text.ts'
@@ -16,10 +16,13 @@ import {
   pumpRecordPath,
   symptomsPath,
 } from './page-paths.ts'
+import {pictureOf} from './picture.ts'
+import {pipeStackOfPump, valuesOfStack} from './pipe-stack-of-pump.ts'
 import {arrangementOf, filesOfArrangement} from './portable-figure.ts'
 import {procedureLine} from './procedure-page.ts'
 import {recordWordsEn} from './record-words-en.ts'
 import {sectionFigure} from './section-figure.ts'
+import {stackCaptionEn} from './stack-words-en.ts'
 import {jobsOf, proceduresOf} from './used-in.ts'
 import {limitLine, valueLine} from './value-line.ts'
 import {wordsEn} from './words-en.ts'
@@ -28,6 +31,7 @@ import {wordsEn} from './words-en.ts'
 export function positionPage(desk: PumpDesk): PositionPage {
   const section = sectionFigure(desk)
   const arrangement = arrangementOf(desk)
+  const stack = stackOfPage(desk)
   const {position, design, content, vessel} = desk
   const ratings = design.ratings.map((rating) => pumpValue(desk, `rating.${rating.id}`))
   return {
@@ -47,6 +51,7 @@ export function positionPage(desk: PumpDesk): PositionPage {
         ...(section ? [...content.parts.values()].map((part) => part.place.path) : []),
         ...(section?.sizes ?? []).flatMap(({id}) => filesOfValue(pumpValue(desk, id), desk)),
         ...filesOfArrangement(desk),
+        ...(stack ? valuesOfStack : []).flatMap((id) => filesOfValue(pumpValue(desk, id), desk)),
         ...(position.materials.length > 0
           ? content.tables.materials.rows.slice(0, 1).map((row) => row.place.path)
           : []),
@@ -62,6 +67,7 @@ export function positionPage(desk: PumpDesk): PositionPage {
     isolation: isolationLines(position),
     ...(section ? {section} : {}),
     ...(arrangement ? {arrangement} : {}),
+    ...(stack ? {stack} : {}),
     jobs: jobsOf([desk]).map((job) => ({
       link: {text: job.title.en, path: jobPath(position.id, job.id)},
       purpose: job.purpose.en,
@@ -83,6 +89,21 @@ export function positionPage(desk: PumpDesk): PositionPage {
       })),
     ],
   }
+}
+
+/** The pipe stack of a pump that has one, with the values that stand in it. */
+function stackOfPage(desk: PumpDesk): BoundFigure | undefined {
+  const figure = pipeStackOfPump(desk)
+  return (
+    figure && {
+      id: 'pipe-stack',
+      caption: stackCaptionEn,
+      picture: pictureOf('pipe-stack', figure),
+      data: figure.data,
+      values: valuesOfStack.map((id) => valueLine(pumpValue(desk, id), desk)),
+      wide: true,
+    }
+  )
 }
 
 /**

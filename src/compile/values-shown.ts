@@ -5,6 +5,7 @@ import {valuesInText} from './bind-text.ts'
 import type {PumpDesk} from './desk.ts'
 import {valuesBehindLift, valuesBehindLowering} from './lifting-figures.ts'
 import {onceOnEachPump} from './once-on-each-pump.ts'
+import {valuesOfStack} from './pipe-stack-of-pump.ts'
 import {type StandingSection, standingSections} from './standing-items.ts'
 import {standing} from './variant.ts'
 
@@ -88,8 +89,9 @@ function valuesOfPart(part: StepPart, desk: PumpDesk): readonly string[] {
   }
 }
 
-/** What a figure is drawn from, where that is a value of its own. */
+/** What a figure is drawn from, where these are values of their own. */
 function valuesBehindFigure(figure: string, desk: PumpDesk): readonly string[] {
+  if (figure === 'pipe-stack') return valuesOfStack
   const [name, id = ''] = figure.split(':')
   if (figure === 'lowering' || figure === 'raising') return valuesBehindLowering(figure, desk)
   if (name === 'lift') return valuesBehindLift(id, desk)

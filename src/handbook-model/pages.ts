@@ -169,6 +169,8 @@ export interface PositionPage {
   readonly section?: SectionFigure
   /** How a portable pump stands with its gear; absent where the design does not state what it is drawn from. */
   readonly arrangement?: Arrangement
+  /** Absent where the pump has no stack, or its design does not state what it is drawn from. */
+  readonly stack?: BoundFigure
   readonly jobs: readonly JobLine[]
   readonly procedures: readonly ProcedureLine[]
   /** Absent where the content knows no symptoms. */

@@ -76,6 +76,8 @@ export interface Position {
   readonly stackLength?: Datum<'length'>
   /** Sections of the stack from deck down, where they are listed. */
   readonly stackSections: readonly StackSection[]
+  /** Distance of each support of the stack from the underside of the top plate, the uppermost first, where they are listed. */
+  readonly stackSupports?: readonly Datum<'length'>[]
   readonly components: readonly Component[]
   readonly facts: readonly FactValue[]
   /** Materials of wetted parts as fitted, where the design leaves them to the pump. */

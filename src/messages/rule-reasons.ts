@@ -73,10 +73,12 @@ export const ruleReasons: Readonly<Record<RuleId, RuleReason>> = {
     mend: 'take it out; `sheetanchor sisters` lists what differs',
   },
   'no-broken-stack': {
-    why: 'The length of the stack goes into volumes, pressures and times: its sections, numbered from deck, make it to the millimetre for each.',
-    accepted: 'three sections of 2.000 m, 2.000 m and 1.400 m in a stack of 5.4 m',
-    rejected: 'the same in a stack of 5.44 m; sections 1 and 3 without 2',
-    mend: 'measure again, list every section',
+    why: 'The length of the stack goes into volumes, pressures and times: its sections, numbered from deck, make it to the millimetre for each. Its supports follow each other from the top plate down, end above its foot and stand clear of the flanges of its joints.',
+    accepted:
+      'three sections of 2.000 m, 2.000 m and 1.400 m in a stack of 5.4 m, with supports at 2.50 m and 4.70 m',
+    rejected:
+      'the same in a stack of 5.44 m; sections 1 and 3 without 2; a support at 4.02 m, at 5.60 m, or at 2.50 m behind 4.70 m',
+    mend: 'measure again, list every section, list supports from the top plate down',
   },
   'no-falling-hours': {
     why: 'Hours that step back are a slip of the pen or those of another component, and its service comes too late: hours of one component never fall unless its counter was exchanged.',

@@ -114,6 +114,7 @@ function positionLines(page: PositionPage): readonly TechnicalLine[] {
     ...page.components.map((one) => ({block: 'components', kind: 'serial', text: one.text})),
     ...sectionLines(page),
     ...arrangementLines(page),
+    ...stackLines(page),
     ...page.ratings.flatMap(valueLines),
     ...page.limits.flatMap(limitLines),
     ...page.isolation.flatMap((one) => isolationLines(one)),
@@ -145,6 +146,13 @@ function arrangementLines({arrangement}: PositionPage): readonly TechnicalLine[]
       {block: 'arrangement', kind: 'part', text: title},
     ]),
   ]
+}
+
+/** The pipe stack: what it is drawn from, as it stands below the figure. */
+function stackLines({stack}: PositionPage): readonly TechnicalLine[] {
+  if (!stack) return []
+  const line = (kind: string, text: string): TechnicalLine => ({block: stack.id, kind, text})
+  return [line('figure', stack.data), ...stack.values.flatMap(valueLines), line('caption', stack.caption)]
 }
 
 function explainedLines(page: ExplanationsPage): readonly TechnicalLine[] {

@@ -12,6 +12,7 @@ import {idleFaults} from './idle-faults.ts'
 import {paperFaults} from './paper-faults.ts'
 import {procedureFaults} from './procedure-faults.ts'
 import {purgeFaults} from './purge-faults.ts'
+import {stackFaults} from './stack-faults.ts'
 import {vesselFaults} from './vessel-faults.ts'
 import {wearFaults} from './wear-faults.ts'
 
@@ -62,6 +63,7 @@ function twinsOf(name: string): RuleCase {
 export const plantedFaults: readonly PlantedFault[] = [
   ...[
     ...vesselFaults,
+    ...stackFaults,
     ...paperFaults,
     ...hoursFaults,
     ...calibrationFaults,

@@ -40,13 +40,6 @@ function sisterVessel(sleeve: string): Change {
     )
 }
 
-function sections(...lengths: readonly (readonly [number, string])[]): string {
-  const list = lengths
-    .map(([number, length]) => `      - {number: ${number}, length: ${length} m}\n`)
-    .join('')
-  return `stack-length: 9.2 m\n    stack-sections:\n${list}`
-}
-
 function ring(cured: string): string {
   return `${hubPlates}  - {part: flange-ring, quantity: 2, cured: ${cured}, location: pump store}\n`
 }
@@ -115,26 +108,6 @@ export const vesselFaults: readonly RuleCase[] = [
     reason:
       'Unexpected unit `psi`, expected a number such as `3.5` with one of the units `Pa(g)`, `bar(g)`, `mbar(g)`, `psi(g)`',
     mend: 'Write a number, a blank and the unit; write `not known` with a reason where nobody knows',
-  },
-  {
-    rule: 'no-broken-stack',
-    what: 'sections that make 40 mm less than the stack',
-    accepted: replaced(vessel, 'stack-length: 9.2 m\n', sections([1, '2.000'], [2, '7.200'])),
-    rejected: replaced(vessel, 'stack-length: 9.2 m\n', sections([1, '2.000'], [2, '7.160'])),
-    at: [vessel, '9.2 m'],
-    reason:
-      'Unexpected stack length of `9.2 m` of `1P`, expected the `9.160 m` that its 2 sections make to 1 mm each: 40 mm are missing',
-    mend: 'Measure the sections again, or the whole stack',
-    see: [vessel, '{number: 1'],
-  },
-  {
-    rule: 'no-broken-stack',
-    what: 'a section of the stack that is missing in the list',
-    accepted: replaced(vessel, 'stack-length: 9.2 m\n', sections([1, '2.000'], [2, '2.000'], [3, '5.200'])),
-    rejected: replaced(vessel, 'stack-length: 9.2 m\n', sections([1, '2.000'], [3, '5.200'])),
-    at: [vessel, '{number: 3'],
-    reason: 'Unexpected stack section `3` of `1P`, expected section `2`',
-    mend: 'Number the sections from deck, each once, and list every one',
   },
   {
     rule: 'no-aged-rubber',

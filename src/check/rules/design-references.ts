@@ -1,12 +1,13 @@
 import type {WrittenCondition} from '../../handbook-model/condition.ts'
 import type {Reference} from '../../handbook-model/datum.ts'
+import {drawnFigures} from '../../handbook-model/drawn-figures.ts'
 import {portableValueIds} from '../../handbook-model/portable-lengths.ts'
 import type {Procedure, RichText, SectionItem, Step, StepPart} from '../../handbook-model/procedure.ts'
 import {valuesBehindStations} from '../../handbook-model/station-places.ts'
 
 /** An id in a procedure whose meaning belongs to the design of a pump, and the conditions under which it is printed. */
 export interface DesignReference {
-  readonly kind: 'value' | 'limit' | 'joint'
+  readonly kind: 'value' | 'limit' | 'joint' | 'figure'
   readonly reference: Reference
   readonly under: readonly WrittenCondition[]
 }
@@ -18,7 +19,7 @@ type OtherReference<Kind> = Omit<DesignReference, 'kind'> & {readonly kind: Kind
 
 type Conditional = {readonly when?: WrittenCondition}
 
-/** Every value, limit and joint that a procedure asks for, in reading order. */
+/** Every value, limit, joint and drawing of a pump that a procedure asks for, in reading order. */
 export function designReferences(procedure: Procedure): readonly DesignReference[] {
   return namedReferences(procedure).filter((one) => one.kind !== 'procedure' && one.kind !== 'part')
 }
@@ -85,10 +86,15 @@ function ofFigure(
 ): readonly NamedReference[] {
   const [name = '', id = ''] = figure.split(':')
   if (name === 'tightening-order') return [{kind: 'joint', reference: {id, place}, under}]
+  if (figure in drawnFigures) return [{kind: 'figure', reference: {id: figure, place}, under}]
   if (name === 'portable-arrangement')
     return portableValueIds.map((value) => ({kind: 'value', reference: {id: value, place}, under}))
   if (name === 'stations')
-    return valuesBehindStations(figure).map((value) => ({kind: 'value', reference: {id: value, place}, under}))
+    return valuesBehindStations(figure).map((value) => ({
+      kind: 'value',
+      reference: {id: value, place},
+      under,
+    }))
   if (figure === 'lowering' || figure === 'raising')
     return [
       {kind: 'value', reference: {id: `lowering.${name}-torque`, place}, under},

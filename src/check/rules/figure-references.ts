@@ -18,13 +18,14 @@ const figures = [
   'lift:<lift>',
   'lowering',
   'raising',
+  'pipe-stack',
   'portable-arrangement',
   'seal-orientation:<seal>',
   'stations:<reading>:<place>',
   'tightening-order:<joint>',
 ]
 const figureNames =
-  /^(?:tank-plan|portable-arrangement|lowering|raising|lift:.+|isolation-lines:(?:isolated|restored)|seal-orientation:.+|stations:.*|tightening-order:.+)$/u
+  /^(?:tank-plan|pipe-stack|portable-arrangement|lowering|raising|lift:.+|isolation-lines:(?:isolated|restored)|seal-orientation:.+|stations:.*|tightening-order:.+)$/u
 
 type FigurePart = Extract<StepPart, {readonly kind: 'figure'}>
 

@@ -5,16 +5,18 @@ import type {Procedure} from '../../handbook-model/procedure.ts'
 import {addMessage, type ContentFiles} from '../../messages/add-message.ts'
 import type {Pump} from '../pump.ts'
 import {type DesignReference, designReferences} from './design-references.ts'
+import {figuresOfDesign} from './figures-of-design.ts'
 import {knownValueIds} from './known-value-ids.ts'
 
 const words = {
   value: 'the id of a value',
   limit: 'the id of a limit of the design',
   joint: 'the id of a joint',
+  figure: 'a figure',
 } as const
 
 /**
- * A value, limit or joint that a procedure asks for exists on every pump on which it is printed.
+ * A value, limit, joint or drawing that a procedure asks for exists on every pump on which it is printed.
  *
  * The procedure of one design is otherwise a procedure of all: on the others the figure would be missing.
  * What exists on no pump at all is told by `noUndefinedReference`.
@@ -58,5 +60,6 @@ function idsOf(design: Design): Readonly<Record<DesignReference['kind'], Readonl
     value: knownValueIds(design),
     limit: new Set(design.limits.map(({id}) => id)),
     joint: new Set(design.joints.map(({id}) => id)),
+    figure: new Set(figuresOfDesign(design)),
   }
 }

@@ -30,6 +30,7 @@ export function noScopeMix(procedure: Procedure, files: ContentFiles): void {
     )
   }
   for (const {kind, reference} of designReferences(procedure)) {
+    if (kind === 'figure') refuse(reference.place, `figure \`${reference.id}\` of one pump`)
     const [group = ''] = reference.id.split('.')
     if (kind !== 'value' || (scope === 'vessel' ? ofShip.includes(group) : !ofPump.includes(group))) continue
     refuse(reference.place, `value \`${reference.id}\``)

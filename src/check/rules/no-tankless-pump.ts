@@ -9,7 +9,7 @@ import {addMessage, type ContentFiles} from '../../messages/add-message.ts'
  * Rejected: `role: main` without `tank:`; `role: portable` with `tank:`.
  */
 export function noTanklessPump(position: Position, files: ContentFiles): void {
-  const {id, role, tank, stackLength, stackSections, keptAt, place} = position
+  const {id, role, tank, stackLength, stackSections, stackSupports, keptAt, place} = position
   const portable = role === 'portable'
   const here = {tank, 'stack-length': stackLength, 'kept-at': keptAt}
   const wanted = portable ? (['kept-at'] as const) : (['tank', 'stack-length'] as const)
@@ -32,6 +32,7 @@ export function noTanklessPump(position: Position, files: ContentFiles): void {
         ...(tank ? ['tank'] : []),
         ...(stackLength ? ['stack-length'] : []),
         ...(stackSections.length > 0 ? ['stack-sections'] : []),
+        ...(stackSupports ? ['stack-supports'] : []),
       ]
     : keptAt
       ? ['kept-at']

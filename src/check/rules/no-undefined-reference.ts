@@ -1,11 +1,13 @@
 import type {Reference} from '../../handbook-model/datum.ts'
 import type {Design} from '../../handbook-model/design-content.ts'
+import {drawnFigures} from '../../handbook-model/drawn-figures.ts'
 import type {Procedure, RichText, Section, Step, StepPart} from '../../handbook-model/procedure.ts'
 import {addMessage, type ContentFiles} from '../../messages/add-message.ts'
 import {refersTo} from '../identity.ts'
 import {type KnownIds, knownIds} from '../known-ids.ts'
 import {designReferences, partReferences} from './design-references.ts'
 import {figureReferences} from './figure-references.ts'
+import {figuresOfDesign} from './figures-of-design.ts'
 import {knownValueIds} from './known-value-ids.ts'
 
 /** Everything that a procedure may refer to by id. */
@@ -31,6 +33,7 @@ export function noUndefinedReference(procedure: Procedure, known: Referable, fil
   const values = ofDesigns(known, (design) => [...knownValueIds(design)])
   const limits = ofDesigns(known, (design) => design.limits.map((one) => one.id))
   const joints = ofDesigns(known, (design) => design.joints.map((one) => one.id))
+  const drawn = ofDesigns(known, figuresOfDesign)
   // A figure asks for many values at one place: the first one that leads nowhere is told.
   const told = new Set<string>()
   for (const {kind, reference} of designReferences(procedure)) {
@@ -39,6 +42,7 @@ export function noUndefinedReference(procedure: Procedure, known: Referable, fil
     if (kind === 'value' && !refersTo(reference, values, 'value', files)) told.add(at)
     if (kind === 'limit') refersTo(reference, limits, 'limit of the design', files)
     if (kind === 'joint') refersTo(reference, joints, 'joint', files)
+    if (kind === 'figure') drawnBySome(reference, drawn, files)
   }
   for (const {tool} of procedure.tools) refersTo(tool, known.tools, 'tool', files)
   for (const {part} of procedure.parts) refersTo(part, known.parts, 'part', files)
@@ -65,6 +69,19 @@ export function noUndefinedReference(procedure: Procedure, known: Referable, fil
       for (const part of step.parts) readPart(part, {known, readText, files, procedure})
     }
   }
+}
+
+/** A figure of a pump is drawn from values that some design has to state. */
+function drawnBySome(reference: Reference, drawn: KnownIds, files: ContentFiles): void {
+  if (drawn.has(reference.id)) return
+  const values = Object.entries(drawnFigures).flatMap(([name, ids]) => (name === reference.id ? ids : []))
+  addMessage(
+    files,
+    reference.place,
+    'no-undefined-reference',
+    `Unexpected figure \`${reference.id}\`, expected a design that states all that it is drawn from`,
+    {note: `State ${values.map((id) => `\`${id}\``).join(', ')}`},
+  )
 }
 
 function ofDesigns(known: Referable, idsOf: (design: Design) => readonly string[]): KnownIds {

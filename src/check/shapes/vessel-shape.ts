@@ -54,6 +54,7 @@ const position = fields({
   installed: date,
   'stack-length': quantity('length').optional(),
   'stack-sections': stackSections.optional(),
+  'stack-supports': list(quantity('length')).optional(),
   components,
   facts: factValues,
   materials: fittedMaterials.optional(),

@@ -43,6 +43,9 @@ export function sisterItems(pump: Pump, jobs: Iterable<Job>): readonly SisterIte
     ...(length && position.stackSections.length > 0
       ? [sectionsItem(position.stackSections, measured('', length).same)]
       : []),
+    ...(length && position.stackSupports
+      ? [supportsItem(position.stackSupports, `${vessel.id} ${measured('', length).same}`, length.place)]
+      : []),
     ...position.isolation.flatMap((one) => isolationItems(one, position.tag)),
     ...(tank
       ? [
@@ -110,6 +113,16 @@ function sectionsItem(sections: Pump['position']['stackSections'], group: string
     group,
     place: sections[0]?.place ?? {path: '', line: 1, column: 1},
   }
+}
+
+/** How many supports a stack has: a matter of the tank, so that stacks of one length in one ship alone are compared. */
+function supportsItem(
+  supports: NonNullable<Pump['position']['stackSupports']>,
+  group: string,
+  place: Place,
+): SisterItem {
+  const text = `${supports.length} supports`
+  return {...plain('stack-supports', text, supports[0]?.place ?? place), group}
 }
 
 const pointFields = ['medium', 'normal', 'isolated', 'where', 'lock', 'proof', 'restoredWith'] as const

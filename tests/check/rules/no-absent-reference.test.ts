@@ -141,6 +141,27 @@ test('a figure that asks for many values is refused once for a design that has n
   expect(told(text, [hung, hung])).toEqual([])
 })
 
+const withStack = shaped(
+  'designs/design-a.yaml',
+  designText
+    .replace(
+      'rings:',
+      '  - {id: stack-joint-bolts, title: bolts of a joint, thread: M12, class: A4-70, head: hexagon, hole: medium, count: 8, length: 40 mm, utilisation: 70 %, lubrication: paste, locking: washers, pattern: crosswise}\nrings:',
+    )
+    .replace(
+      'masses:',
+      'oil: {pressure-pipe-bore: 40 mm, pressure-pipe-outside: 50 mm, return-pipe-bore: 130 mm, motor-casing: 3 l, control-valve: 1 l}\nmasses:',
+    )
+    .replace('geometry:', 'geometry:\n  - {id: stack-diameter, title: outside of the stack, value: 160 mm}'),
+  designShape,
+)
+
+test('the figure of the pipe stack is refused for the pump of a design without one, once', () => {
+  const text = workText('1. :step{#look} Look.\n\n   ::figure{name=pipe-stack caption=Stack}')
+  expect(told(text, [withStack, withStack])).toEqual([])
+  expect(told(text, [withStack, other])).toEqual([refusal(text, '::figure', 'pipe-stack', 'a figure')])
+})
+
 test('what no pump has is told elsewhere, once', () => {
   expect(told(workText('1. :step{#look} Loosen :value{ref=none.count}.'))).toEqual([])
 })

@@ -15,6 +15,7 @@ describe('a procedure that stands once for several pumps', () => {
   test.each([
     ['position', '::value{ref=cofferdam.volume}'],
     ['position', '::isolate{role=pressure}'],
+    ['position', '::figure{name=pipe-stack caption=Stack}'],
     ['vessel', '::value{ref=house.isolation-recheck}'],
     ['vessel', '::value{ref=supply.drum-volume}'],
     ['vessel', '::value{ref=hydraulics.system-pressure}'],
@@ -49,6 +50,8 @@ describe('a procedure that stands once for several pumps', () => {
     ['design', '::value{ref=purge.time}', 'value `purge.time`'],
     ['design', '::value{ref=oil.volume}', 'value `oil.volume`'],
     ['design', '::isolate{role=pressure}', 'isolation role `pressure`'],
+    ['vessel', '::figure{name=pipe-stack caption=Stack}', 'figure `pipe-stack` of one pump'],
+    ['design', '::figure{name=pipe-stack caption=Stack}', 'figure `pipe-stack` of one pump'],
   ])('with scope %s may not hold %s', (scope, part, what) => {
     const [message, ...others] = told(scope, part)
     expect(others).toEqual([])

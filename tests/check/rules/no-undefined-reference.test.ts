@@ -221,6 +221,12 @@ describe('a reference that leads nowhere is refused with the nearest id', () => 
       '::figure',
       'Unexpected `head.rated-load`, expected the id of a value',
     ],
+    [
+      'a figure for which no design states enough',
+      inStep('Look.', '::figure{name=pipe-stack caption=Stack}'),
+      '::figure',
+      'Unexpected figure `pipe-stack`, expected a design that states all that it is drawn from',
+    ],
   ])('%s', (_what, text, at, message) => {
     expect(told(text)).toEqual([`${placeIn(text, at)} ${message} no-undefined-reference`])
   })

@@ -219,7 +219,7 @@ describe('a vessel file is refused with', () => {
       'a mistyped key at its own line, the missing one at its position',
       'serial: A-2',
       'serail: A-2',
-      '39:5 Unexpected key `serail`, expected a key such as `serial` no-unknown-key | The keys here are id, tag, tank, kept-at, design, serial, role, critical, installed, stack-length, stack-sections, components, facts, materials, isolation, differences',
+      '39:5 Unexpected key `serail`, expected a key such as `serial` no-unknown-key | The keys here are id, tag, tank, kept-at, design, serial, role, critical, installed, stack-length, stack-sections, stack-supports, components, facts, materials, isolation, differences',
     ],
   ])('%s', (_what, old, words, line) => {
     const {messages} = replacing(old, words)
