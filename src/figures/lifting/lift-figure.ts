@@ -105,6 +105,7 @@ function hangingLoad(lift: DrawnLift, words: LiftWords): Drawing {
   const bounds = boundsOf(shape.areas.flat())
   // Beside the line of the hook, and inside of every load.
   const beside = bounds.left * 0.42 + bounds.right * 0.58
+  const [high, low] = [shape.mark ?? eye.height * 0.45, shape.mark ?? eye.height * 0.425]
   return {
     svg: [
       load.svg,
@@ -131,7 +132,7 @@ function hangingLoad(lift: DrawnLift, words: LiftWords): Drawing {
       {
         strong: [words.mass(lift.mass ?? '')],
         plain: [lift.load],
-        along: [place([beside, eye.height * 0.56]), place([beside, eye.height * 0.43])],
+        along: [place([beside, high]), place([beside, low])],
         isInside: true,
       },
       {strong: [], plain: [lift.shape ? words.restFree : words.boxed]},

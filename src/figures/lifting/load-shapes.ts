@@ -26,6 +26,8 @@ export interface LoadShape {
   readonly eye: {readonly reach: number; readonly height: number}
   readonly across?: LoadDimension
   readonly upright?: LoadDimension
+  /** Height at which a leader ends in it, where that is not a little below its middle. */
+  readonly mark?: number
   /** What it is drawn by. */
   readonly lengths: readonly DrawnLength[]
   /** A hose that hangs beside the leg, both broken off above. */
@@ -122,6 +124,7 @@ export function coverShape(of: {readonly register: DrawnLength; readonly eye: Dr
     ],
     lines: [],
     eye: {reach: rim * 0.91, height: width * 0.13},
+    mark: width * 0.095,
     across: {from: -width / 2, to: width / 2, text: of.register.text},
     lengths: Object.values(of),
   }

@@ -69,6 +69,7 @@ export function stackShape(of: MotorLengths & {readonly pipe: DrawnLength}, whol
     ],
     lines: [],
     eye: {reach: plate * 0.8, height: top + thick},
+    mark: of.reach.mm + of.height.mm * 0.4,
     across: {from: -of.flange.mm / 2, to: of.flange.mm / 2, text: of.flange.text},
     lengths: Object.values(of),
   }
