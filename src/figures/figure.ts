@@ -30,5 +30,24 @@ export function drawingOf(
   drawn: string,
   {width, height, size}: Pick<Figure, 'width' | 'height' | 'size'>,
 ): string {
-  return `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${width} ${height}"><style>${figureStyles(drawn, size)}</style>${drawn}</svg>`
+  return `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${width} ${height}"><style>${figureStyles(drawn, size)}</style>${withGroupedTexts(drawn)}</svg>`
+}
+
+/** Texts above everything else, those of one class together, so that a drawing of many labels stays small. */
+function withGroupedTexts(drawn: string): string {
+  const groups = new Map<string, string[]>()
+  const rest = drawn.replace(
+    /<text(?: class="([^"]*)")?((?: [^>]*)?>[^<]*<\/text>)/gu,
+    (_, names: string | undefined, text: string) => {
+      groups.set(names ?? '', [...(groups.get(names ?? '') ?? []), `<text${text}`])
+      return ''
+    },
+  )
+  return `${rest}${[...groups]
+    .map(([names, texts]) =>
+      names === '' || texts.length < 2
+        ? texts.join('').replace(/^<text/u, names === '' ? '<text' : `<text class="${names}"`)
+        : `<g class="${names}">${texts.join('')}</g>`,
+    )
+    .join('')}`
 }

@@ -176,14 +176,19 @@ function rowsOf(role: DiagramRole, start: number, words: IsolationWords, mirrore
     const pipe = y + 60
     const inPipe = role.onePipe && point.kind !== 'fuse'
     const goesOn = inPipe && role.points.slice(index + 1).some(({kind}) => kind !== 'fuse')
-    inks.push(
-      ...(inPipe && before !== undefined
-        ? pipeBehind(point, before, pipe, xOn(mirrored))
-        : ownPipe(point, pipe, xOn(mirrored), goesOn ? behindAt : undefined)),
-    )
+    inks.push({
+      down: pipe,
+      drawn: [
+        ...(inPipe && before !== undefined
+          ? pipeBehind(point, before - pipe, xOn(mirrored))
+          : ownPipe(point, xOn(mirrored), goesOn ? behindAt : undefined)),
+        open(circle(textEdge(mirrored) + 27, -32, 24)),
+        ...securedSign(point.secured, xOn(mirrored)(symbolAt), -48),
+      ],
+    })
     if (inPipe) before = pipe
     const label = labelOf(point, stateWords(point, words), textEdge(mirrored), y, pipe)
-    inks.push(...label.inks, ...securedSign(point.secured, xOn(mirrored)(symbolAt), pipe - 48))
+    inks.push(...label.inks)
     y = Math.max(label.bottom, pipe + 36)
   }
   return {inks, bottom: y}
@@ -198,7 +203,6 @@ function labelOf(point: DiagramPoint, state: string, x: number, y: number, pipe:
   const lines = fits ? [] : textLines(state, letter, room)
   return {
     inks: [
-      open(circle(x + 27, y + 28, 24)),
       {words: `<text class="strong mid" x="${x + 27}" y="${y + 39}">${point.number}</text>`},
       {words: `<text class="strong" x="${wordsAt}" y="${y + 39}">${escaped(point.tag)}</text>`},
       ...(fits ? [word(state, wordsAt + beside, y + 39)] : []),
@@ -218,27 +222,22 @@ function securedSign(secured: DiagramPoint['secured'], x: number, y: number): re
 }
 
 /** A point on a pipe from the pump outwards, to where the drawing breaks off or another point stands behind it. */
-function ownPipe(point: DiagramPoint, y: number, x: (at: number) => number, next?: number): readonly Ink[] {
+function ownPipe(point: DiagramPoint, x: (at: number) => number, next?: number): readonly Ink[] {
   const ends = point.kind === 'plug' || point.kind === 'transport-bolt' || point.kind === 'relief-valve'
   const outer = next ?? 10
-  const mark = ends || next !== undefined ? '' : `M${x(outer) - 7} ${y + 14}l14 -28`
-  const pipe = `M${x(edge)} ${y}H${x(ends ? symbolAt : outer)}`
+  const mark = ends || next !== undefined ? '' : `M${x(outer) - 7} 14l14 -28`
+  const pipe = `M${x(edge)} 0H${x(ends ? symbolAt : outer)}`
   return [
     point.kind === 'fuse' ? {layer: 'line wire', d: pipe} : line(pipe),
     line(mark),
-    ...pointSymbol(point.kind, point.state, x(symbolAt), y, x(0) === 0 ? 1 : -1),
+    ...pointSymbol(point.kind, point.state, x(symbolAt), 0, x(0) === 0 ? 1 : -1),
   ]
 }
 
 /** A point behind another one in the same pipe: the pipe turns down and back through it, and breaks off beyond. */
-function pipeBehind(
-  point: DiagramPoint,
-  behind: number,
-  y: number,
-  x: (at: number) => number,
-): readonly Ink[] {
-  const pipe = `M${x(behindAt)} ${behind}V${y}H${x(112)}M${x(110) - 6} ${y + 14}l12 -28`
-  return [line(pipe), ...pointSymbol(point.kind, point.state, x(symbolAt), y, x(0) === 0 ? 1 : -1)]
+function pipeBehind(point: DiagramPoint, behind: number, x: (at: number) => number): readonly Ink[] {
+  const pipe = `M${x(behindAt)} ${rounded(behind)}V0H${x(112)}M${x(110) - 6} 14l12 -28`
+  return [line(pipe), ...pointSymbol(point.kind, point.state, x(symbolAt), 0, x(0) === 0 ? 1 : -1)]
 }
 
 /** The pump between both columns: spaces as bars, hydraulic motor above, shaft, pump below with its riser. */
