@@ -4,8 +4,15 @@ import type {Page, Picture, ProcedurePage} from '../handbook-model/pages.ts'
 import {technicalHash} from '../technical-text/technical-hash.ts'
 
 /** A figure as a file that pages share. Its name holds its content: a page whose drawing is gone shows words, never another drawing. */
-export function pictureOf(kind: string, {svg, width, height, size, alternative}: Figure): Picture {
-  return {...drawingFile(kind, svg), width, height, size, alternative}
+export function pictureOf(kind: string, {svg, own, width, height, size, alternative}: Figure): Picture {
+  return {
+    ...drawingFile(kind, svg),
+    ...(own === undefined ? {} : {own: drawingFile(`${kind}-words`, own)}),
+    width,
+    height,
+    size,
+    alternative,
+  }
 }
 
 /** The file of a drawing, named by its content. */
@@ -25,12 +32,16 @@ export function pictureFiles(pages: readonly Page[]): HandbookPages['figures'] {
   return [...new Map(pictures.map(({path, svg}) => [path, {path, svg}])).values()]
 }
 
-function picturesOfSteps({sections}: ProcedurePage): readonly Picture[] {
+function picturesOfSteps({sections}: ProcedurePage): HandbookPages['figures'] {
   return sections.flatMap(({items}) =>
     items.flatMap((item) =>
       item.kind === 'step'
-        ? item.parts.flatMap((part) => (part.kind === 'figure' ? [part.figure.picture] : []))
+        ? item.parts.flatMap((part) => (part.kind === 'figure' ? filesOf(part.figure.picture) : []))
         : [],
     ),
   )
+}
+
+function filesOf({path, svg, own}: Picture): HandbookPages['figures'] {
+  return [{path, svg}, ...(own ? [own] : [])]
 }

@@ -3,6 +3,8 @@ import {type FigureSize, figureStyles} from './figure-styles.ts'
 /** A figure: a drawing as a file of its own, what it tells in words, and the data it was drawn from. */
 export interface Figure {
   readonly svg: string
+  /** Words of one pump alone, in the same view box: laid over the drawing, which pumps alike share. */
+  readonly own?: string
   readonly width: number
   readonly height: number
   readonly size: FigureSize
@@ -18,11 +20,17 @@ export interface Figure {
  */
 export function figureOf({
   drawn,
+  own = '',
   ...figure
-}: Omit<Figure, 'svg'> & {
+}: Omit<Figure, 'svg' | 'own'> & {
   readonly drawn: string
+  readonly own?: string
 }): Figure {
-  return {...figure, svg: drawingOf(drawn, figure)}
+  return {
+    ...figure,
+    svg: drawingOf(drawn, figure),
+    ...(own === '' ? {} : {own: drawingOf(own, figure)}),
+  }
 }
 
 /** The text of a drawing: a root without words, for whoever shows it says them, and its styles. */

@@ -5,10 +5,11 @@ export const layers = ['line', 'line wire', 'part dashed', 'part', 'solid', 'lin
 
 export type Layer = (typeof layers)[number]
 
-/** Something drawn: a piece of path in its layer, words above all of them, or what is drawn at many heights alike. */
+/** Something drawn: a piece of path in its layer, words above all of them, words of one pump alone, or what is drawn at many heights alike. */
 export type Ink =
   | {readonly layer: Layer; readonly d: string}
   | {readonly words: string}
+  | {readonly own: string}
   | {readonly drawn: readonly Ink[]; readonly down: number}
 
 /**
@@ -36,6 +37,11 @@ function pathsOf(inks: readonly Ink[]): string {
       return d === '' ? [] : [`<path class="${layer.replace(' over', '')}" d="${d}"/>`]
     })
     .join('')
+}
+
+/** Words that belong to one pump alone: they lie over the drawing that pumps alike share. */
+export function ownWords(inks: readonly Ink[]): string {
+  return inks.flatMap((ink) => ('own' in ink ? [ink.own] : [])).join('')
 }
 
 /** A line of the usual width. */

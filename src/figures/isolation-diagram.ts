@@ -1,5 +1,5 @@
 import {type Figure, figureOf} from './figure.ts'
-import {circle, type Ink, line, open, painted, solid} from './ink.ts'
+import {circle, type Ink, line, open, ownWords, painted, solid} from './ink.ts'
 import {type DiagramLegend, diagramLegend, type LegendWords} from './isolation-legend.ts'
 import {hangingTag, type PointKind, type PointState, padlock, pointSymbol} from './isolation-symbols.ts'
 import {escaped, rounded, textLines, textWidth} from './svg-text.ts'
@@ -66,7 +66,13 @@ export function isolationDiagram(input: {
   readonly words: IsolationWords
 }): Figure {
   const {pump, phase, roles, words} = input
-  const columns = [columnOf(roles, left, words, false), columnOf(roles, right, words, true)]
+  // States stand behind the widest tag, so that pumps whose tags are as wide share the drawing.
+  const tags = Math.max(
+    0,
+    ...roles.flatMap(({points}) => points.map(({tag}) => textWidth(tag, letter, true))),
+  )
+  const beside = Math.ceil(tags) + 22
+  const columns = [columnOf(roles, left, words, beside, false), columnOf(roles, right, words, beside, true)]
   const foot = Math.max(...columns.map(({bottom}) => bottom), top + 300)
   const legend: DiagramLegend = diagramLegend(
     roles.flatMap(({points}) => points),
@@ -75,18 +81,20 @@ export function isolationDiagram(input: {
     width,
   )
   const alternative = `${words.view(pump, phase)} ${roles.map((role) => roleWords(role, words)).join('; ')}.`
+  const inks: readonly Ink[] = [
+    {
+      own: `<text class="strong mid" x="${width / 2}" y="40">${escaped(words.pump(pump, phase))}</text>`,
+    },
+    ...columns.flatMap((column) => column.inks),
+    ...machine(columns[0]?.spans ?? [], columns[1]?.spans ?? [], foot, words),
+    ...legend.inks,
+  ]
   return figureOf({
     size: 'wide',
     width,
     height: Math.ceil(legend.bottom),
-    drawn: painted([
-      {
-        words: `<text class="strong mid" x="${width / 2}" y="40">${escaped(words.pump(pump, phase))}</text>`,
-      },
-      ...columns.flatMap(({inks}) => inks),
-      ...machine(columns[0]?.spans ?? [], columns[1]?.spans ?? [], foot, words),
-      ...legend.inks,
-    ]),
+    drawn: painted(inks),
+    own: ownWords(inks),
     alternative,
     data: `${phase}: ${roles.flatMap((role) => roleData(role, words)).join('; ')}.`,
   })
@@ -126,6 +134,7 @@ function columnOf(
   roles: readonly DiagramRole[],
   spaces: readonly DiagramSpace[],
   words: IsolationWords,
+  beside: number,
   mirrored: boolean,
 ): Drawn & {readonly spans: readonly Span[]} {
   const spans: Span[] = []
@@ -136,7 +145,7 @@ function columnOf(
     for (const role of roles.filter((one) => one.space === space)) {
       inks.push(word(role.title, textEdge(mirrored), y + 32))
       const drawn =
-        role.points.length === 0 ? stubOf(y, words, mirrored) : rowsOf(role, y + 40, words, mirrored)
+        role.points.length === 0 ? stubOf(y, words, mirrored) : rowsOf(role, y + 40, words, beside, mirrored)
       inks.push(...drawn.inks)
       y = drawn.bottom + 6
     }
@@ -168,7 +177,13 @@ function stubOf(y: number, words: IsolationWords, mirrored: boolean): Drawn {
   return {inks: [line(stub), word(words.noneOnPump, at, pipe + 13)], bottom: pipe + 26}
 }
 
-function rowsOf(role: DiagramRole, start: number, words: IsolationWords, mirrored: boolean): Drawn {
+function rowsOf(
+  role: DiagramRole,
+  start: number,
+  words: IsolationWords,
+  beside: number,
+  mirrored: boolean,
+): Drawn {
   const inks: Ink[] = []
   let y = start
   let before: number | undefined
@@ -187,7 +202,7 @@ function rowsOf(role: DiagramRole, start: number, words: IsolationWords, mirrore
       ],
     })
     if (inPipe) before = pipe
-    const label = labelOf(point, stateWords(point, words), textEdge(mirrored), y, pipe)
+    const label = labelOf(point, stateWords(point, words), {x: textEdge(mirrored), y, pipe, beside})
     inks.push(...label.inks)
     y = Math.max(label.bottom, pipe + 36)
   }
@@ -195,16 +210,24 @@ function rowsOf(role: DiagramRole, start: number, words: IsolationWords, mirrore
 }
 
 /** Number and tag above the pipe; the state behind them where it has the room, else below the pipe. */
-function labelOf(point: DiagramPoint, state: string, x: number, y: number, pipe: number): Drawn {
+function labelOf(
+  point: DiagramPoint,
+  state: string,
+  {
+    x,
+    y,
+    pipe,
+    beside,
+  }: {readonly x: number; readonly y: number; readonly pipe: number; readonly beside: number},
+): Drawn {
   const wordsAt = x + 64
   const room = edge - 132 - 64
-  const beside = textWidth(point.tag, letter, true) + 22
   const fits = beside + textWidth(state, letter) <= room
   const lines = fits ? [] : textLines(state, letter, room)
   return {
     inks: [
       {words: `<text class="strong mid" x="${x + 27}" y="${y + 39}">${point.number}</text>`},
-      {words: `<text class="strong" x="${wordsAt}" y="${y + 39}">${escaped(point.tag)}</text>`},
+      {own: `<text class="strong" x="${wordsAt}" y="${y + 39}">${escaped(point.tag)}</text>`},
       ...(fits ? [word(state, wordsAt + beside, y + 39)] : []),
       ...lines.map((text, index) => word(text, wordsAt, pipe + 40 + index * step)),
     ],

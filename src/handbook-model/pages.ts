@@ -483,6 +483,8 @@ export interface Picture {
   /** Named by its content, so that a page never shows a drawing that was changed after it. */
   readonly path: string
   readonly svg: string
+  /** Words of this pump alone, laid over the drawing that pumps alike share. */
+  readonly own?: {readonly path: string; readonly svg: string}
   readonly width: number
   readonly height: number
   /** How wide it stands on paper. */

@@ -1,5 +1,5 @@
 import {figureOf} from '../figure.ts'
-import {circle, type Ink, line, open, painted, solid} from '../ink.ts'
+import {circle, type Ink, line, open, ownWords, painted, solid} from '../ink.ts'
 import {type PointKind, type PointState, padlock, pointSymbol} from '../isolation-symbols.ts'
 import {escaped, rounded, textLines, textWidth} from '../svg-text.ts'
 import {arrowhead, path} from './strokes.ts'
@@ -74,18 +74,20 @@ export function rigFigure(input: RigInput): StationsFigure {
   const {words, points} = input
   const half = input.pipes ? input.pipes.outside / 2 : 84
   const placed = input.stations.map((one): PlacedStation => placeOf(one, half))
+  const inks = [
+    ...stackOf(input, half),
+    ...ventLine(points, words),
+    ...rigLines(words),
+    ...topPlate(points, words, half),
+    ...placed.flatMap((one) => stationLabel(one, input.stations)),
+    word(input.pressure, gauge.middle[0] - gauge.radius - 20 - textWidth(input.pressure, letter), 126),
+  ]
   const figure = figureOf({
     size: 'wide',
     width,
     height: bottom,
-    drawn: painted([
-      ...stackOf(input, half),
-      ...ventLine(points, words),
-      ...rigLines(words),
-      ...topPlate(points, words, half),
-      ...placed.flatMap((one) => stationLabel(one, input.stations)),
-      word(input.pressure, gauge.middle[0] - gauge.radius - 20 - textWidth(input.pressure, letter), 126),
-    ]),
+    drawn: painted(inks),
+    own: ownWords(inks),
     alternative: input.alternative,
     data: input.data,
   })
@@ -169,7 +171,7 @@ function ventLine(points: RigInput['points'], words: RigWords): readonly Ink[] {
 }
 
 function pointLabel({tag, words}: RigPoint, x: number, y: number, room: number): readonly Ink[] {
-  return [text(tag, x, y, 'strong'), ...lines(words, x, y + 42, room)]
+  return [tagOf(tag, x, y), ...lines(words, x, y + 42, room)]
 }
 
 /** The rig: outlet on the flange of the relief valve, then gauge, relief valve and vent valve, then shut-off valve and regulator. */
@@ -211,11 +213,16 @@ function topPlate(points: RigInput['points'], words: RigWords, half: number): re
     ...upright(points.supply.state, supply, plate - 96),
     ...upright('shut', axis, plate - 80),
     ...(points.supply.locked ? padlock(supply - 56, plate - 96) : []),
-    text(points.supply.tag, 90, plate - 158, 'strong'),
+    tagOf(points.supply.tag, 90, plate - 158),
     ...pointLabel(points.relief, 200, manifold + 46, 320),
     ...lines(words.gaugeCock, 356, plate - 176, 200),
     word(words.topPlate, axis + half + 24, plate + 76),
   ]
+}
+
+/** A tag belongs to one pump: the rest of the drawing is that of all pumps alike. */
+function tagOf(tag: string, x: number, y: number): Ink {
+  return {own: `<text class="strong" x="${x}" y="${y}">${escaped(tag)}</text>`}
 }
 
 function lines(words: string, x: number, y: number, room: number): readonly Ink[] {
