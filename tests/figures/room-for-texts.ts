@@ -6,9 +6,17 @@ import {capital, overlap, paperWidths, textsOf, viewOf} from './svg-for-tests.ts
 const leastCapital = 2.5
 
 /** Every text of a figure lies inside of its view box, clear of every other one, and is large enough in print. */
-export function expectRoomForTexts({svg, size}: Pick<Figure, 'svg' | 'size'>): void {
+export function expectRoomForTexts({
+  svg,
+  own,
+  size,
+}: {
+  readonly svg: string
+  readonly own?: string
+  readonly size: Figure['size']
+}): void {
   const view = viewOf(svg)
-  const texts = textsOf(svg)
+  const texts = [...textsOf(svg), ...(own === undefined ? [] : textsOf(own))]
   expect(texts.length).toBeGreaterThan(0)
   for (const [index, one] of texts.entries()) {
     expect((one.size / view.width) * paperWidths[size] * capital, one.text).toBeGreaterThanOrEqual(

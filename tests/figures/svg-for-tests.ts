@@ -31,10 +31,18 @@ function ruleOf(svg: string, name: string): string {
   return new RegExp(`\\.${name}\\{([^}]*)\\}`, 'u').exec(svg)?.[1] ?? ''
 }
 
+/** A drawing whose texts carry their class each, and not together in a group. */
+export function singleTexts(svg: string): string {
+  return svg.replace(
+    /<g class="([^"]*)">((?:<text[^>]*>[^<]*<\/text>)+)<\/g>/gu,
+    (_, names: string, texts: string) => texts.replaceAll('<text', `<text class="${names}"`),
+  )
+}
+
 /** Every text with the room that it takes up, by the styles that the drawing carries; a turned one reads upwards. */
 export function textsOf(svg: string): readonly TextBox[] {
   const usual = Number(/text\{font:([\d.]+)px/u.exec(svg)?.[1])
-  return [...svg.matchAll(/<text\b([^>]*)>([^<]*)<\/text>/gu)].map(([, how = '', written = '']) => {
+  return [...singleTexts(svg).matchAll(/<text\b([^>]*)>([^<]*)<\/text>/gu)].map(([, how = '', written = '']) => {
     const attribute = (name: string): string => new RegExp(`\\b${name}="([^"]*)"`, 'u').exec(how)?.[1] ?? ''
     const rules = attribute('class')
       .split(' ')
