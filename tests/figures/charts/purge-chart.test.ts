@@ -39,6 +39,7 @@ const dry = purge('2019-03-01', 10, 0)
 describe('the verdict on a purge', () => {
   test.each([
     ['dry', purge('2019-03-08', 40, 0), 'WITHIN LIMITS'],
+    ['dry after half an hour', purge('2019-03-08', 0.5, 0), 'WITHIN LIMITS'],
     ['below the watch figures', purge('2019-03-08', 40, 39), 'WITHIN LIMITS'],
     ['at the watch figure of the hours', purge('2019-03-08', 40, 40), 'WATCH'],
     ['at the watch figure of the days', purge('2019-03-08', 90, 70), 'WATCH'],
@@ -97,6 +98,7 @@ describe('a chart of purges', () => {
     expect(textsOf(draw(dataOf(rising)).svg).map(({text}) => text)).toContain('three in a row rise')
     expect(said(rising.slice(0, 3))).not.toContain('Flag')
     expect(verdict(rising.slice(0, 3))).toBe('WITHIN LIMITS')
+    expect(said(rising.slice(1, 3))).not.toContain('Flag')
     const level = [...rising.slice(0, 3), purge('2019-03-22', 100, 30)]
     expect(said(level)).not.toContain('Flag')
     const between = [...rising.slice(0, 3), purge('2019-03-20', 10, 0), purge('2019-03-22', 100, 45)]
