@@ -107,7 +107,8 @@ function factOf(page: Node, label: string): string {
 }
 
 function words(node: Node | undefined): string {
-  if (!node || node.nodeName === 'svg') return ''
+  // Brackets of a balloon are read out and copied; paper shows the circle.
+  if (!node || node.nodeName === 'svg' || node.nodeName === 'i') return ''
   if (node.nodeName === '#text' && 'value' in node) return node.value.replace(/\s+/gu, ' ').trim()
   return 'childNodes' in node
     ? node.childNodes
