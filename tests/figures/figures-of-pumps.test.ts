@@ -161,7 +161,7 @@ describe('the isolation lines of each pump', () => {
       expect(atSteps.length).toBeGreaterThanOrEqual(8)
       for (const one of atSteps) expect(points, pump).toContain(one)
     }
-  })
+  }, 60_000)
 
   test('have room for every text, are small, and leave no state of a point open', () => {
     for (const desk of desks)
@@ -234,5 +234,5 @@ describe('the isolation lines of each pump', () => {
 })
 
 function drawing({picture}: BoundFigure): string {
-  return picture.svg
+  return `${picture.svg}${picture.own?.svg}`
 }

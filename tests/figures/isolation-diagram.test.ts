@@ -1,5 +1,6 @@
 import {describe, expect, test} from 'vitest'
 import {isolationWordsEn} from '../../src/compile/figure-words-en.ts'
+import type {Figure} from '../../src/figures/figure.ts'
 import {type DiagramPoint, type DiagramRole, isolationDiagram} from '../../src/figures/isolation-diagram.ts'
 import type {PointKind, PointState} from '../../src/figures/isolation-symbols.ts'
 import {expectRoomForTexts} from './room-for-texts.ts'
@@ -55,9 +56,10 @@ function withPoint(more: Partial<DiagramPoint>): readonly DiagramRole[] {
   return [{...pressure, points: [{...valve, ...more}]}, vent, heating]
 }
 
-/** All texts of a figure, joined. */
-function told(svg: string): string {
-  return textsOf(svg)
+/** All texts of a figure as they are read, from above and the left, joined; what lies over it too. */
+function told({svg, own = ''}: Figure): string {
+  return [...textsOf(svg), ...textsOf(own)]
+    .sort((a, b) => a.top - b.top || a.left - b.left)
     .map(({text}) => text)
     .join(' | ')
 }
@@ -69,8 +71,8 @@ test('tells number, tag, kind and state, what stays, and why there is none', () 
     'Isolation lines of pump 4S, isolated. hydraulic pressure: 1 HP 4S (valve, closed, locked); cofferdam vent line: 2 VB 4S (blind, stays: no blind); heating: none on this pump, No coils & no heater.',
   )
   expect(usual.data).toBe('isolated: 1 HP 4S valve closed; 2 VB 4S no blind (stays: no blind); heating none.')
-  expect(told(usual.svg)).toBe(
-    'pump 4S · isolated | hydraulic pressure | 1 | HP 4S | closed, locked | heating | none on this pump | cofferdam vent line | 2 | VB 4S | stays: no blind | oil side | tank | cofferdam | valve closed | no blind | lock',
+  expect(told(usual)).toBe(
+    'pump 4S · isolated | hydraulic pressure | cofferdam vent line | cofferdam | oil side | 1 | HP 4S | closed, locked | 2 | VB 4S | stays: no blind | heating | tank | none on this pump | valve closed | no blind | lock',
   )
 })
 
@@ -94,7 +96,7 @@ describe('another figure, another text and other data come from', () => {
     const other = drawn(roles)
     expect(other.alternative).toContain(words)
     expect(other.data).not.toBe(usual.data)
-    expect(other.svg).not.toBe(usual.svg)
+    expect(other.svg + other.own).not.toBe(usual.svg + usual.own)
     expectRoomForTexts(other)
   })
 })
@@ -104,13 +106,21 @@ function layerOf(svg: string, layer: string): string {
   return new RegExp(`<path class="${layer}" d="([^"]*)"`, 'u').exec(svg)?.[1] ?? ''
 }
 
-/** Layers that hold half a bow tie about a place, by its first move. */
+/** What stands on the pipes: each drawing with its heights, in the order of the list. */
+function rowsOf(svg: string): readonly {readonly drawn: string; readonly downs: readonly number[]}[] {
+  return [...svg.matchAll(/<defs><g id="(r\d+)">(.*?)<\/g><\/defs>/gu)].map(([, id = '', drawn = '']) => ({
+    drawn,
+    downs: [...svg.matchAll(new RegExp(`<use href="#${id}" y="(\\d+)"`, 'gu'))].map(([, down]) =>
+      Number(down),
+    ),
+  }))
+}
+
+/** Layers that hold half a bow tie about the middle of the first point. */
 function symbolsOf(svg: string): readonly string[] {
+  const [{drawn = ''} = {}] = rowsOf(svg)
   return ['solid', 'part'].flatMap((layer) =>
-    [
-      ...layerOf(svg, layer).matchAll(/M64 (\d+)l36/gu),
-      ...layerOf(svg, layer).matchAll(/M64 (\d+)l-36/gu),
-    ].map(([, y]) => `${layer} at ${y}`),
+    ['M64 0l36', 'M64 0l-36'].flatMap((half) => (layerOf(drawn, layer).includes(half) ? [layer] : [])),
   )
 }
 
@@ -119,65 +129,71 @@ test('a shut valve is solid, an open one is not, and one that its words leave op
     symbolsOf(drawn([{...pressure, points: [{...valve, state}]}]).svg),
   )
   expect(states).toEqual([
-    ['solid at 164', 'solid at 164'],
-    ['part at 164', 'part at 164'],
-    ['solid at 164', 'part at 164'],
+    ['solid', 'solid'],
+    ['part', 'part'],
+    ['solid', 'part'],
   ])
 })
 
 test.each<[PointKind, PointState, string, string, string]>([
-  ['blind', 'shut', 'blind in', 'solid', 'M57 124h14v80h-14z'],
-  ['blind', 'passes', 'no blind', 'line', 'M50 132v64M78 132v64'],
-  ['fuse', 'passes', 'fuse in', 'part', 'M30 147h68v34h-68z'],
-  ['fuse', 'shut', 'fuse drawn', 'part dashed', 'M30 147h68v34h-68z'],
-  ['relief-valve', 'passes', 'relief valve fitted', 'part', 'M64 164l36 -27v54z'],
-  ['relief-valve', 'shut', 'relief valve off', 'part dashed', 'M64 164l36 -27v54z'],
-  ['plug', 'shut', 'plug in', 'solid', 'M42 142h44v44h-44z'],
-  ['plug', 'passes', 'no plug', 'part', 'M42 142h44v44h-44z'],
+  ['blind', 'shut', 'blind in', 'solid', 'M57 -40h14v80h-14z'],
+  ['blind', 'passes', 'no blind', 'line', 'M50 -32v64M78 -32v64'],
+  ['fuse', 'passes', 'fuse in', 'part', 'M30 -17h68v34h-68z'],
+  ['fuse', 'shut', 'fuse drawn', 'part dashed', 'M30 -17h68v34h-68z'],
+  ['relief-valve', 'passes', 'relief valve fitted', 'part', 'M64 0l36 -27v54z'],
+  ['relief-valve', 'shut', 'relief valve off', 'part dashed', 'M64 0l36 -27v54z'],
+  ['plug', 'shut', 'plug in', 'solid', 'M42 -22h44v44h-44z'],
+  ['plug', 'passes', 'no plug', 'part', 'M42 -22h44v44h-44z'],
 ])('a %s that is %s has its own symbol and line in the legend: %s', (kind, state, meaning, layer, symbol) => {
-  const {svg} = drawn([{...pressure, points: [{...valve, kind, state}]}])
-  expect(told(svg)).toContain(`| ${meaning} |`)
-  expect(layerOf(svg, layer)).toContain(symbol)
-  expect(svg.includes('M57 124h14')).toBe(meaning === 'blind in')
+  const figure = drawn([{...pressure, points: [{...valve, kind, state}]}])
+  const [row] = rowsOf(figure.svg)
+  expect(told(figure)).toContain(`| ${meaning} |`)
+  expect(layerOf(row?.drawn ?? '', layer)).toContain(symbol)
+  expect(row?.drawn.includes('M57 -40h14')).toBe(meaning === 'blind in')
+  expect(row?.downs).toEqual([164])
 })
 
 test('a line on the right is drawn in a mirror, its relief valve too', () => {
   const relief = {...valve, kind: 'relief-valve' as const, state: 'passes' as const}
   const {svg} = drawn([{...vent, points: [relief]}])
-  expect(svg).toContain('M880 164H1436')
-  expect(svg).toContain('M1436 164l-36 -27v54z')
+  expect(rowsOf(svg).map(({downs}) => downs)).toEqual([[164]])
+  expect(svg).toContain('M880 0H1436')
+  expect(svg).toContain('M1436 0l-36 -27v54z')
 })
 
 test('valves of one pipe stand one behind the other; other points and a fuse have lines of their own', () => {
   const second = {...valve, number: 2, tag: 'HB 4'}
-  const behind = drawn([{...pressure, points: [valve, second]}]).svg
-  const beside = drawn([{...pressure, onePipe: false, points: [valve, second]}]).svg
-  const fuse = drawn([{...pressure, points: [valve, {...second, kind: 'fuse'}]}]).svg
-  expect(behind).toContain('M12 164V260H112')
-  expect(behind.match(/M620 \d+H/gu)).toHaveLength(1)
-  expect(beside.match(/M620 \d+H/gu)).toHaveLength(2)
-  expect(layerOf(fuse, 'line wire')).toBe('M620 260H10')
-  expect(fuse).toContain('M620 164H10')
+  const behind = rowsOf(drawn([{...pressure, points: [valve, second]}]).svg)
+  const beside = rowsOf(drawn([{...pressure, onePipe: false, points: [valve, second]}]).svg)
+  const fuse = rowsOf(drawn([{...pressure, points: [valve, {...second, kind: 'fuse'}]}]).svg)
+  expect(behind.map(({downs}) => downs)).toEqual([[164], [260]])
+  expect(behind[1]?.drawn).toContain('M12 -96V0H112')
+  expect(behind.map(({drawn: one}) => one.includes('M620 0H'))).toEqual([true, false])
+  expect(beside.map(({downs}) => downs)).toEqual([[164, 260]])
+  expect(beside[0]?.drawn).toContain('M620 0H10')
+  expect(layerOf(fuse[1]?.drawn ?? '', 'line wire')).toBe('M620 0H10')
+  expect(fuse[0]?.drawn).toContain('M620 0H10')
 })
 
 test('a lock hangs above its symbol, on the left and in the mirror', () => {
   const locked = {...vent, points: [{...valve, number: 2}]}
   const {svg} = drawn([pressure, locked])
-  const locks = [...svg.matchAll(/M([\d.]+) ([\d.]+)v-7a9/gu)].map(([, x, y]) => [
-    Number(x) + 9,
-    Number(y) + 2,
-  ])
-  expect(locks.slice(0, 2)).toEqual([
-    [64, 164 - 48],
-    [1500 - 64, 164 - 48],
+  const locks = rowsOf(svg).map(({drawn: one}) => {
+    const [, x, y] = /M([\d.-]+) ([\d.-]+)v-7a9/u.exec(one) ?? []
+    return [Number(x) + 9, Number(y) + 2]
+  })
+  expect(locks).toEqual([
+    [64, -48],
+    [1500 - 64, -48],
   ])
 })
 
 test('a lock, a seal and a tag are told apart from a point that nothing holds', () => {
   const signs = (['locked', 'sealed', 'tagged', undefined] as const).map((secured) => {
     const {secured: _, ...free} = valve
-    const {svg} = drawn([{...pressure, points: [secured ? {...free, secured} : free]}])
-    return [svg.includes('v-7a9 9 0 0 1 18 0v7'), svg.includes('l13 11v23h-26v-23z'), told(svg)]
+    const figure = drawn([{...pressure, points: [secured ? {...free, secured} : free]}])
+    const row = rowsOf(figure.svg)[0]?.drawn ?? ''
+    return [row.includes('v-7a9 9 0 0 1 18 0v7'), row.includes('l13 11v23h-26v-23z'), told(figure)]
   })
   expect(signs.map(([lock, tag]) => [lock, tag])).toEqual([
     [true, false],

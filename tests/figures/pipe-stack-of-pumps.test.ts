@@ -79,6 +79,12 @@ describe('the pipe stack of each pump', () => {
     for (const desk of all.filter((one) => !one.tank)) expect(pipeStackOfPump(desk)).toBeUndefined()
   })
 
+  test('is left out where the design does not state one of its pipes', () => {
+    const desk = deskOf('vessel-a', '4s')
+    const stated = new Map([...desk.values].filter(([id]) => id !== 'geometry.stack-diameter'))
+    expect(positionPage({...desk, values: stated}).stack).toBeUndefined()
+  })
+
   test('has every section, joint and support of the vessel file by its number, with its length', () => {
     for (const desk of hung) {
       const {stackSections, stackSupports = [], stackLength} = desk.position

@@ -1,50 +1,8 @@
 import {describe, expect, test} from 'vitest'
-import {stackWordsEn} from '../../src/compile/stack-words-en.ts'
 import type {Figure} from '../../src/figures/figure.ts'
-import {pipeStackFigure} from '../../src/figures/pipe-stack.ts'
-import type {PipeEdge, PipeStack, StackLength} from '../../src/figures/stack/stack-data.ts'
 import {expectRoomForTexts} from './room-for-texts.ts'
+import {type Change, drawn, edges, metres, sectionsOf, unknown} from './stack-for-tests.ts'
 import {textsOf} from './svg-for-tests.ts'
-
-const metres = (value: number): StackLength => ({metres: value, text: `${value} m`})
-const unknown: StackLength = {text: stackWordsEn.notKnown}
-
-function edges(...millimetres: readonly (number | undefined)[]): Readonly<Record<PipeEdge, StackLength>> {
-  const edge = (index: number): StackLength => {
-    const one = millimetres[index]
-    return one === undefined ? unknown : {metres: one / 1000, text: `${one} mm`}
-  }
-  return {
-    'outer-outside': edge(0),
-    'outer-bore': edge(1),
-    'return-outside': edge(2),
-    'return-bore': edge(3),
-    'pressure-outside': edge(4),
-    'pressure-bore': edge(5),
-  }
-}
-
-function sectionsOf(...lengths: readonly StackLength[]): PipeStack['sections'] {
-  return lengths.map((length, index) => ({number: index + 1, length}))
-}
-
-const stack: PipeStack = {
-  pump: '4S',
-  whole: metres(6),
-  sections: sectionsOf(metres(2), metres(2), metres(2)),
-  supports: [metres(2.5), metres(5)],
-  diameters: edges(168.3, 160.3, 139.7, 127.1, 76.1, 60.3),
-  bolts: '12 × M12',
-  rings: ['outer', 'return', 'pressure'],
-}
-
-/** What is stated otherwise; supports that nobody counted are left out. */
-type Change = Partial<Omit<PipeStack, 'supports'>> & {readonly supports?: PipeStack['supports'] | undefined}
-
-function drawn(change: Change = {}): Figure {
-  const {supports, ...rest} = {...stack, ...change}
-  return pipeStackFigure({...rest, ...(supports ? {supports} : {})}, stackWordsEn)
-}
 
 /** Underside of the top plate and foot of the stack in the drawing. */
 const plate = 182
@@ -121,7 +79,7 @@ describe('the lengths of a pipe stack', () => {
     expect(changed.data).not.toBe(drawn().data)
   })
 
-  test.each<readonly [string, Partial<PipeStack>]>([
+  test.each<readonly [string, Change]>([
     ['the whole length changes', {whole: metres(6.001)}],
     ['a pipe is wider', {diameters: edges(168.3, 160.3, 139.7, 127.1, 88.9, 60.3)}],
     ['a pipe is thinner', {diameters: edges(168.3, 160.3, 139.7, 130, 76.1, 60.3)}],
@@ -244,7 +202,7 @@ describe('what nobody knows of a stack', () => {
 })
 
 describe('texts of a pipe stack', () => {
-  test.each<readonly [string, Partial<PipeStack>]>([
+  test.each<readonly [string, Change]>([
     ['three sections', {}],
     [
       'nine sections, the last two short',

@@ -12,11 +12,15 @@ export function expectRoomForTexts({
   size,
 }: {
   readonly svg: string
-  readonly own?: string
+  /** Words that lie over the drawing, as a figure or a picture has them. */
+  readonly own?: string | {readonly svg: string}
   readonly size: Figure['size']
 }): void {
   const view = viewOf(svg)
-  const texts = [...textsOf(svg), ...(own === undefined ? [] : textsOf(own))]
+  const texts = [
+    ...textsOf(svg),
+    ...(own === undefined ? [] : textsOf(typeof own === 'string' ? own : own.svg)),
+  ]
   expect(texts.length).toBeGreaterThan(0)
   for (const [index, one] of texts.entries()) {
     expect((one.size / view.width) * paperWidths[size] * capital, one.text).toBeGreaterThanOrEqual(

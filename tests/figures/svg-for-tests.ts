@@ -42,31 +42,33 @@ export function singleTexts(svg: string): string {
 /** Every text with the room that it takes up, by the styles that the drawing carries; a turned one reads upwards. */
 export function textsOf(svg: string): readonly TextBox[] {
   const usual = Number(/text\{font:([\d.]+)px/u.exec(svg)?.[1])
-  return [...singleTexts(svg).matchAll(/<text\b([^>]*)>([^<]*)<\/text>/gu)].map(([, how = '', written = '']) => {
-    const attribute = (name: string): string => new RegExp(`\\b${name}="([^"]*)"`, 'u').exec(how)?.[1] ?? ''
-    const rules = attribute('class')
-      .split(' ')
-      .map((name) => ruleOf(svg, name))
-      .join(';')
-    const size = Number(/font-size:([\d.]+)px/u.exec(rules)?.[1] ?? usual)
-    const text = written
-      .replaceAll('&amp;', '&')
-      .replaceAll('&lt;', '<')
-      .replaceAll('&gt;', '>')
-      .replaceAll('&quot;', '"')
-    const width = textWidth(text, size, rules.includes('font-weight:700'))
-    const anchor = /text-anchor:(\w+)/u.exec(rules)?.[1]
-    const before = anchor === 'middle' ? width / 2 : anchor === 'end' ? width : 0
-    const [above, below] = rules.includes('dominant-baseline:central') ? [0.5, 0.5] : [0.75, 0.22]
-    const turned = /translate\(([\d.-]+) ([\d.-]+)\) rotate\(-90\)/u.exec(attribute('transform'))
-    const [x, y] = turned
-      ? [Number(turned[1]), Number(turned[2])]
-      : [Number(attribute('x')), Number(attribute('y'))]
-    const box = turned
-      ? {left: x - size * above, right: x + size * below, top: y - (width - before), bottom: y + before}
-      : {left: x - before, right: x - before + width, top: y - size * above, bottom: y + size * below}
-    return {text, size, ...box}
-  })
+  return [...singleTexts(svg).matchAll(/<text\b([^>]*)>([^<]*)<\/text>/gu)].map(
+    ([, how = '', written = '']) => {
+      const attribute = (name: string): string => new RegExp(`\\b${name}="([^"]*)"`, 'u').exec(how)?.[1] ?? ''
+      const rules = attribute('class')
+        .split(' ')
+        .map((name) => ruleOf(svg, name))
+        .join(';')
+      const size = Number(/font-size:([\d.]+)px/u.exec(rules)?.[1] ?? usual)
+      const text = written
+        .replaceAll('&amp;', '&')
+        .replaceAll('&lt;', '<')
+        .replaceAll('&gt;', '>')
+        .replaceAll('&quot;', '"')
+      const width = textWidth(text, size, rules.includes('font-weight:700'))
+      const anchor = /text-anchor:(\w+)/u.exec(rules)?.[1]
+      const before = anchor === 'middle' ? width / 2 : anchor === 'end' ? width : 0
+      const [above, below] = rules.includes('dominant-baseline:central') ? [0.5, 0.5] : [0.75, 0.22]
+      const turned = /translate\(([\d.-]+) ([\d.-]+)\) rotate\(-90\)/u.exec(attribute('transform'))
+      const [x, y] = turned
+        ? [Number(turned[1]), Number(turned[2])]
+        : [Number(attribute('x')), Number(attribute('y'))]
+      const box = turned
+        ? {left: x - size * above, right: x + size * below, top: y - (width - before), bottom: y + before}
+        : {left: x - before, right: x - before + width, top: y - size * above, bottom: y + size * below}
+      return {text, size, ...box}
+    },
+  )
 }
 
 /** Whether two boxes share room. */

@@ -66,8 +66,6 @@ const editorial: Readonly<Record<Page['kind'], readonly string[]>> = {
     ...ofPump,
     ...['description', 'intendedUse', 'misuse'],
     ...['asFitted.known', 'asFitted.label', 'components.label'],
-    ...ofPicture('arrangement.picture'),
-    ...ofValue('arrangement.values'),
     ...ofValue('ratings'),
     ...ofLimit('limits'),
     ...['jobs.interval', 'jobs.purpose'],
