@@ -29,11 +29,21 @@ export function stationsOfPump(name: string, procedure: Procedure, desk: PumpDes
   const panels = written.map(({reading, place}) =>
     panelOf(readingOf(reading, procedure), partPlace(place), desk),
   )
-  return stationsFigure(panels, words.drawing)
+  const cuts = cutsOf(desk)
+  const drawn = cuts && figuresOfCuts(cuts)
+  const told = panels.map(({alternative}) => alternative).join('. ')
+  const before = drawn?.get(told)
+  if (before) return before
+  const figure = stationsFigure(panels, words.drawing)
+  drawn?.set(told, figure)
+  return figure
 }
 
 /** Outlines that were computed, by design and what is fitted: pumps alike share them. */
 const cutsOfDesign = onceForEach((_: Design) => new Map<string, CutDesk | undefined>())
+
+/** Figures that were drawn, by all that they tell: pumps alike share them. */
+const figuresOfCuts = onceForEach((_: CutDesk) => new Map<string, StationsFigure>())
 
 function cutsOf(desk: PumpDesk): CutDesk | undefined {
   const known = cutsOfDesign(desk.design)

@@ -2,7 +2,7 @@ import {type Figure, figureOf} from './figure.ts'
 import {wallsOf} from './stack/pipe-walls.ts'
 import {stackAcross} from './stack/stack-across.ts'
 import type {PipeStack, StackWords} from './stack/stack-data.ts'
-import {lengthRows, rowHead, supportRow, text} from './stack/stack-dimensions.ts'
+import {lengthRows, margin, rowHead, supportRow, text} from './stack/stack-dimensions.ts'
 import {placeOf, placeOfLetters, type StackFrame, stackLength, standOut} from './stack/stack-length.ts'
 import {type StackStations, stationsOf} from './stack/stack-stations.ts'
 import {stackData, stackTold} from './stack/stack-text.ts'
@@ -39,10 +39,10 @@ export function pipeStackFigure(stack: PipeStack, words: StackWords): Figure {
     height: Math.ceil(cut.bottom),
     drawn: [
       text(words.title, width / 2, 40, 'mid strong'),
-      text(words.onDeck, 0, 86),
+      text(words.onDeck, margin, 86),
       text(words.inTank, left + 28, 86),
       supports.svg,
-      text(words.rows.sections, 0, frame.axis + 12),
+      text(words.rows.sections, margin, frame.axis + 12),
       stackLength({stack, stations, walls, words, frame, letters}),
       cuttingPlane(cutPlace(stations, frame, letters), frame, half, words.across),
       rows.svg,

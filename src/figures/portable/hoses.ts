@@ -3,7 +3,7 @@ import {line, type Piece, whole} from './piece.ts'
 import {type PortableGeometry, placesOf} from './portable-geometry.ts'
 import {rigPlaces} from './rig-places.ts'
 
-/** Saddle on the right leg: a trough for the cargo hose and one for the oil hoses, held by struts. */
+/** Saddle low between two legs: a trough for the cargo hose and one for the oil hoses, held by struts. */
 export function saddle(g: PortableGeometry): readonly Piece[] {
   const at = rigPlaces(g)
   const [x, z] = at.saddle
@@ -13,12 +13,12 @@ export function saddle(g: PortableGeometry): readonly Piece[] {
     round(x, z, from, angle),
     round(x, z, outer - 30, angle),
   ]
-  const leg = 70 + (at.right - 70) * (1 - (z + 140) / g.headHeight)
+  const onLeg = (foot: number): number => 70 + (foot - 70) * (1 - z / g.headHeight)
   return [
-    line('surroundings', 'arm of the saddle', 'line', [
-      [leg, z + 140],
+    line('surroundings', 'bar of the saddle', 'line', [
+      [onLeg(at.right * 0.22), z],
+      [onLeg(at.right), z],
       [x, z],
-      [leg + 60, z - 140],
     ]),
     {
       part: 'surroundings',

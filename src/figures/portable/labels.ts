@@ -80,9 +80,12 @@ export function balloonsOf(g: PortableGeometry): readonly ArrangementBalloon[] {
     anchor,
   })
   const deck = views.rig.y
-  const oil = onRig(rig.oil[0]?.down ?? 0, rig.saddle[1])
+  const [saddleX, saddleZ] = rig.saddle
+  const reach = saddleX - (rig.oil[0]?.up ?? 0)
+  // A place on the way over the saddle.
+  const oil = onRig(saddleX + reach * 0.5, saddleZ + reach * Math.sqrt(0.75))
   const frame = onRig(gear.frame + 610, gear.frameHigh - 50)
-  const hose = onRig(rig.cargo.down + bore * 0.2, rig.saddle[1] * 0.62)
+  const hose = onRig(rig.cargo.down + bore * 0.2, saddleZ)
   const flap = onRig(gear.valve + 170, 480)
   return [
     beside('strainer', left, -20, onPump(pump.axis - g.strainerDiameter * 0.42, g.strainerHeight * 0.62)),
@@ -119,9 +122,8 @@ export function balloonsOf(g: PortableGeometry): readonly ArrangementBalloon[] {
 
 /** Where the words of the saddle begin, and the room to the right that they take with the next balloon. */
 function saddleWords(g: PortableGeometry): Point {
-  const {saddle} = rigPlaces(g)
-  const [x, y] = placed([saddle[0], saddle[1] + saddle[0]], arrangementViews(g).rig)
-  return [x + 40, y - 60]
+  const {rig} = arrangementViews(g)
+  return [placed([rigPlaces(g).saddle[0], 0], rig)[0] - 10, rig.y - 468]
 }
 const saddleRoom = 250
 
@@ -150,8 +152,8 @@ export function calloutsOf(
     {
       text: names.saddle,
       at: saddleWords(g),
-      to: on(saddleX + 300, saddleZ + saddleX - rig.cargo.up * 0.6),
-      from: 'left',
+      to: on(saddleX, saddleZ + g.bendRadius + g.hoseOutside / 2 + 60),
+      from: 'below',
     },
     {text: names.cover, at: [20, deck + 62], to: on(-g.hatchMost / 2, rig.coaming + 14), from: 'right'},
     {text: words.hatch(figures.hatchLeast, figures.hatchMost), at: [chain + 84, deck + 56]},

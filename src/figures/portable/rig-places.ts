@@ -28,9 +28,10 @@ const kept = 2350
 export function rigPlaces(g: PortableGeometry): RigPlaces {
   const at = placesOf(g)
   const circle = g.footCircle / 2
-  const height = g.headHeight * 0.44
   const cargo = at.flange - at.eye
   const bend = g.bendRadius
+  // Low: no higher than the hoses need to bend once more, down on the deck.
+  const height = bend + Math.max(g.hoseOutside / 2 + 10, 105) + 40
   const middle = cargo + bend
   const bottom = -kept - g.pumpLength - g.footDistance
   const oil = [at.returnCoupling, at.pressureCoupling].map((x, index) => ({

@@ -1,7 +1,7 @@
 import {rounded, textLines} from '../svg-text.ts'
 import {circlePath, type PipeWall} from './pipe-walls.ts'
 import type {PipeStack, StackWords} from './stack-data.ts'
-import {type Drawn, text} from './stack-dimensions.ts'
+import {type Drawn, margin, text} from './stack-dimensions.ts'
 import {letter, row} from './stack-labels.ts'
 
 const radius = 136
@@ -53,7 +53,7 @@ export function stackAcross(
   const first = axis + 110 + 12 + row
   return {
     svg: [
-      text(`${words.across}–${words.across}`, 0, top + 52, 'strong'),
+      text(`${words.across}–${words.across}`, margin, top + 52, 'strong'),
       `<path class="thin" d="M${middle - radius - 20} ${rounded(axis)}h${2 * radius + 40}M${middle} ${rounded(axis - radius - 10)}v${2 * radius + 20}"/>`,
       oil(walls, axis, scale),
       ...(known.length > 0 ? [`<path class="solid" fill-rule="evenodd" d="${rings(known)}"/>`] : []),

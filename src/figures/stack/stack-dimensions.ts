@@ -4,6 +4,9 @@ import {arrowhead, type Label, letter, type PlacedLabel, placedLabels, row, rows
 import {hasNumber, placeOf, type StackFrame, standOut} from './stack-length.ts'
 import type {StackStations} from './stack-stations.ts'
 
+/** Where the head of a row begins: letters lean out a little. */
+export const margin = 4
+
 /** Where the head of a row ends: the deck stands right of it. */
 export const rowHead = 150
 
@@ -26,7 +29,7 @@ export function supportRow(
 ): Drawn {
   const {left, right} = frame
   const supports = apart(stations.supports.map((one) => ({...one, x: placeOf(frame, one.at)})))
-  const head = (y: number): string => text(words.rows.supports, 0, y)
+  const head = (y: number): string => text(words.rows.supports, margin, y)
   if (supports.length === 0) {
     const said = stack.supports ? words.none : words.notListed(words.rows.supports)
     return {svg: `${head(top + 34)}${text(said, left + 20, top + 34)}`, bottom: top + 60}
@@ -119,9 +122,9 @@ export function lengthRows(
   ]
   return {
     svg: [
-      text(words.rows.joints, 0, joint),
-      ...(listed ? [text(words.rows.lengths, 0, line + 12)] : []),
-      text(words.rows.whole, 0, whole + 12),
+      text(words.rows.joints, margin, joint),
+      ...(listed ? [text(words.rows.lengths, margin, line + 12)] : []),
+      text(words.rows.whole, margin, whole + 12),
       ...numbers.map((one) => text(one.text, one.left, joint + one.level * row)),
       `<path class="hair" d="${strokes.join('')}"/>`,
       `<path class="solid" d="${heads.join('')}"/>`,

@@ -170,11 +170,16 @@ describe('a change of the design', () => {
     }
   })
 
-  test('of a value that the drawing shows is a change of the page', () => {
+  test('of a value that the drawing shows is a change of the page and of the drawing', () => {
     const text = (desk: PumpDesk): string =>
       technicalText(procedurePage(procedureOf('wear-rings'), desk), 'Vessel')
-    expect(text(pump)).toContain('386 mm')
-    expect(text(deskOf('vessel-b', '1p'))).toContain('306 mm')
+    const ring = pump.values.get('lower-ring.running-diameter')
+    if (ring?.result.kind !== 'known') throw new Error('Unexpected ring without a diameter, expected one')
+    const other = {...ring, result: {...ring.result, printed: {...ring.result.printed, figure: '214'}}}
+    const changed = {...pump, values: new Map([...pump.values, [ring.id, other]])}
+    expect(text(pump)).not.toContain('214 mm')
+    expect(text(changed)).toContain('214 mm')
+    expect(stationsOfPump(impeller, procedureOf('wear-rings'), changed).svg).toContain('>Ø 214 mm<')
   })
 
   test('that takes a length away leaves the view, and says that the section is not known', () => {
