@@ -1,10 +1,6 @@
 import type {Figure} from '../figures/figure.ts'
-import {
-  type DiagramPoint,
-  type DiagramRole,
-  type DiagramSpace,
-  isolationDiagram,
-} from '../figures/isolation-diagram.ts'
+import {type DiagramPoint, type DiagramRole, isolationDiagram} from '../figures/isolation-diagram.ts'
+import type {DiagramSpace} from '../figures/isolation-machine.ts'
 import type {Procedure} from '../handbook-model/procedure.ts'
 import type {IsolationPoint, IsolationRole, IsolationRoleName} from '../handbook-model/vessel-content.ts'
 import type {PumpDesk} from './desk.ts'

@@ -1,6 +1,7 @@
 import {type Figure, figureOf} from './figure.ts'
-import {circle, type Ink, line, open, ownWords, painted, solid} from './ink.ts'
+import {circle, type Ink, line, open, ownWords, painted} from './ink.ts'
 import {type DiagramLegend, diagramLegend, type LegendWords} from './isolation-legend.ts'
+import {type DiagramSpace, edge, machine, type Span, top, width} from './isolation-machine.ts'
 import {hangingTag, type PointKind, type PointState, padlock, pointSymbol} from './isolation-symbols.ts'
 import {escaped, rounded, textLines, textWidth} from './svg-text.ts'
 
@@ -40,16 +41,8 @@ export interface IsolationWords extends LegendWords {
   readonly spaces: Readonly<Record<DiagramSpace, string>>
 }
 
-/** What a line leads to. */
-export type DiagramSpace = 'oil side' | 'cofferdam' | 'cargo side' | 'tank'
-
-const width = 1500
 const letter = 36
 const step = 40
-const top = 64
-const bar = 70
-/** Edge of the middle on each side, where the lines end. */
-const edge = 620
 const left: readonly DiagramSpace[] = ['oil side', 'tank']
 const right: readonly DiagramSpace[] = ['cargo side', 'cofferdam']
 
@@ -86,7 +79,7 @@ export function isolationDiagram(input: {
       own: `<text class="strong mid" x="${width / 2}" y="40">${escaped(words.pump(pump, phase))}</text>`,
     },
     ...columns.flatMap((column) => column.inks),
-    ...machine(columns[0]?.spans ?? [], columns[1]?.spans ?? [], foot, words),
+    ...machine(columns[0]?.spans ?? [], columns[1]?.spans ?? [], foot, words.spaces),
     ...legend.inks,
   ]
   return figureOf({
@@ -121,13 +114,6 @@ function roleWords({title, points, noneBecause}: DiagramRole, words: IsolationWo
 
 function pointWords(point: DiagramPoint, words: IsolationWords): string {
   return `${point.number} ${point.tag} (${point.kindWords}, ${stateWords(point, words)})`
-}
-
-/** How far a space reaches from above to below. */
-interface Span {
-  readonly space: DiagramSpace
-  readonly from: number
-  readonly to: number
 }
 
 function columnOf(
@@ -261,51 +247,6 @@ function ownPipe(point: DiagramPoint, x: (at: number) => number, next?: number):
 function pipeBehind(point: DiagramPoint, behind: number, x: (at: number) => number): readonly Ink[] {
   const pipe = `M${x(behindAt)} ${rounded(behind)}V0H${x(112)}M${x(110) - 6} 14l12 -28`
   return [line(pipe), ...pointSymbol(point.kind, point.state, x(symbolAt), 0, x(0) === 0 ? 1 : -1)]
-}
-
-/** The pump between both columns: spaces as bars, hydraulic motor above, shaft, pump below with its riser. */
-function machine(
-  spansLeft: readonly Span[],
-  spansRight: readonly Span[],
-  foot: number,
-  words: IsolationWords,
-): readonly Ink[] {
-  const oil = spansLeft.find(({space}) => space === 'oil side')
-  const cargo = spansRight.find(({space}) => space === 'cargo side')
-  const middle = width / 2 - 14
-  const motor = oil ? Math.min((oil.from + oil.to) / 2, foot - 240) : top + 60
-  const pump = foot - 64
-  const feed = oil ? `M${edge + bar} ${rounded(motor)}H${middle}` : ''
-  const shaft = [-6, 6].map((side) => `M${middle + side} ${rounded(motor)}V${rounded(pump)}`).join('')
-  const riser = cargo ? `M${middle} ${rounded(pump)}h58V${rounded(cargo.to - 40)}H${width - edge - bar}` : ''
-  return [
-    ...spansLeft.flatMap((span) => barOf(span, words.spaces[span.space], edge)),
-    ...spansRight.flatMap((span) => barOf(span, words.spaces[span.space], width - edge - bar)),
-    line(`${feed}${shaft}${riser}`),
-    ...wheel(middle, motor, -1),
-    ...wheel(middle, pump, 1),
-  ]
-}
-
-/** A round machine: its triangle points inwards from the left for a motor, outwards to the right for a pump. */
-function wheel(x: number, y: number, way: 1 | -1): readonly Ink[] {
-  const radius = 38
-  const [base, tip] = way === 1 ? [x + 8, x + radius] : [x - radius + 8, x]
-  return [
-    open(circle(Math.round(x), Math.round(y), radius)),
-    solid(`M${rounded(tip)} ${rounded(y)}L${rounded(base)} ${rounded(y - 17)}v34z`),
-  ]
-}
-
-/** A space of the pump, named along its bar. */
-function barOf({from, to}: Span, name: string, x: number): readonly Ink[] {
-  const middle = rounded((from + to) / 2)
-  return [
-    open(`M${x} ${rounded(from)}h${bar}V${rounded(to)}h-${bar}z`),
-    {
-      words: `<text class="strong mid" transform="translate(${x + bar / 2 + 13} ${middle}) rotate(-90)">${escaped(name)}</text>`,
-    },
-  ]
 }
 
 /** Places on the left side, and the same ones seen in a mirror for the right side. */

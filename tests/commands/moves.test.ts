@@ -57,9 +57,13 @@ describe('a friction value changed from 0.10 to 0.14', async () => {
     const known = new Set(
       moves.values.flatMap(({before, after}) => [before?.figure, after?.figure]).filter(Boolean),
     )
+    // The words below a drawing repeat what stands in it: there a moved value is a part of the line.
+    const holds = (line: string | undefined): boolean =>
+      known.has(line) ||
+      (/not to scale\.$/u.test(line ?? '') && [...known].some((one) => line?.includes(one ?? '')))
     for (const {before, after} of lines) {
-      expect(known.has(before)).toBe(true)
-      expect(known.has(after)).toBe(true)
+      expect(holds(before), before).toBe(true)
+      expect(holds(after), after).toBe(true)
     }
   })
 
@@ -97,7 +101,10 @@ describe('a stack length that is set not known', async () => {
       if (page.kind !== 'changed') return [page.page]
       return page.lines
         .filter(
-          ({after}) => after !== undefined && !/NOT KNOWN|stack length of 4S \(tape lost\)/u.test(after),
+          ({after}) =>
+            after !== undefined &&
+            // The drawing of the stack has another scale, for it breaks off.
+            !/NOT KNOWN|stack length of 4S \(tape lost\)|^Sections: .*Widths drawn \d+ times/u.test(after),
         )
         .map(({after}) => `${page.page}: ${after}`)
     })

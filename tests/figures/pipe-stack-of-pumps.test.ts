@@ -82,7 +82,8 @@ describe('the pipe stack of each pump', () => {
   test('is left out where the design does not state one of its pipes', () => {
     const desk = deskOf('vessel-a', '4s')
     const stated = new Map([...desk.values].filter(([id]) => id !== 'geometry.stack-diameter'))
-    expect(positionPage({...desk, values: stated}).stack).toBeUndefined()
+    const geometry = desk.design.geometry.filter(({id}) => id !== 'stack-diameter')
+    expect(positionPage({...desk, values: stated, design: {...desk.design, geometry}}).stack).toBeUndefined()
   })
 
   test('has every section, joint and support of the vessel file by its number, with its length', () => {

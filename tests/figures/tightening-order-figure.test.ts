@@ -4,7 +4,7 @@ import {tighteningOrder} from '../../src/calculations/bolted-joints/tightening-o
 import {tighteningWordsEn} from '../../src/compile/figure-words-en.ts'
 import {type TighteningInput, tighteningOrderFigure} from '../../src/figures/tightening-order-figure.ts'
 import {expectRoomForTexts} from './room-for-texts.ts'
-import {textsOf, viewOf} from './svg-for-tests.ts'
+import {singleTexts, textsOf, viewOf} from './svg-for-tests.ts'
 
 const four: TighteningInput = {
   title: 'hub bolts',
@@ -24,7 +24,9 @@ interface Place {
 /** Numbers of the bolts, or of their turns, with the middles of their places. */
 function labels(svg: string, name: 'central strong' | 'central'): readonly Place[] {
   return [
-    ...svg.matchAll(new RegExp(`<text class="${name}" x="([\\d.]+)" y="([\\d.]+)">([^<]*)<`, 'gu')),
+    ...singleTexts(svg).matchAll(
+      new RegExp(`<text class="${name}" x="([\\d.]+)" y="([\\d.]+)">([^<]*)<`, 'gu'),
+    ),
   ].map(([, x, y, label = '']) => ({x: Number(x), y: Number(y), label}))
 }
 

@@ -293,10 +293,7 @@ export const fixture: HandbookPages = {
   figures: [
     {path: 'figures/design-a.svg', svg: '<svg xmlns="http://www.w3.org/2000/svg"></svg>'},
     touchedParts.marks,
-    picture('plan', 'small'),
-    picture('order', 'small'),
-    picture('lines', 'wide'),
-    picture('arrangement', 'wide'),
+    ...pictures,
   ],
   records: [],
 }

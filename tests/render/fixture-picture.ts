@@ -22,3 +22,11 @@ export const touchedParts: TouchedParts = {
   others: [{balloon: '27', title: text('touched-valve')}],
   drawnAs: text('touched-pump'),
 }
+
+/** Every picture of the fixture. */
+export const pictures: readonly Picture[] = [
+  picture('plan', 'small'),
+  picture('order', 'small'),
+  picture('lines', 'wide'),
+  picture('arrangement', 'wide'),
+]

@@ -38,8 +38,7 @@ export function noUndefinedReference(procedure: Procedure, known: Referable, fil
   const told = new Set<string>()
   for (const {kind, reference} of designReferences(procedure)) {
     const at = `${reference.place.line}:${reference.place.column}`
-    if (told.has(at)) continue
-    if (kind === 'value' && !refersTo(reference, values, 'value', files)) told.add(at)
+    if (kind === 'value' && !told.has(at) && !refersTo(reference, values, 'value', files)) told.add(at)
     if (kind === 'limit') refersTo(reference, limits, 'limit of the design', files)
     if (kind === 'joint') refersTo(reference, joints, 'joint', files)
     if (kind === 'figure') drawnBySome(reference, drawn, files)
