@@ -84,7 +84,7 @@ export function sheetFindings(
   const goOn = stepsThatGoOn(places)
   faults.push(
     ...goOn
-      .filter(({runs}) => heightOf(runs) < room * easilyFits)
+      .filter(({runs}) => heightOf(runs, topsOf(printed)) < room * easilyFits)
       .map(({name}) => `${name}: goes over to a further sheet, although it fits one`),
   )
   return {faults, tall, goOn: goOn.map(({name}) => `${page.pageId} ${name}`)}
@@ -96,7 +96,7 @@ function laidOutBody(page: TaskPage, sheet: PrintedSheet, index: number, count: 
   const text = textOf(letters)
   const serial = page.serial === '' ? '' : `· serial ${page.serial}`
   const head = squeezed(
-    `${page.tag} ${page.vessel} ${serial} ${page.title} ${page.pageId} Sheet ${index + 1} of ${count} ${page.state}`,
+    `${page.tag} ${page.markedTank} ${page.vessel} ${serial} ${page.title} ${page.pageId} Sheet ${index + 1} of ${count} ${page.state}`,
   )
   const foot = squeezed(`stopped at step time name ${page.foot}`)
   const headed = text.startsWith(head)
@@ -194,12 +194,25 @@ function sheetsOf(runs: readonly Run[]): readonly number[] {
 }
 
 /** Height that texts take together, summed over the sheets they stand on; in points. */
-function heightOf(runs: readonly Run[]): number {
+function heightOf(runs: readonly Run[], tops: ReadonlyMap<number, number> = new Map()): number {
   const letters = runs.flatMap((one) => one.letters)
   return sheetsOf(runs)
-    .map((sheet) => letters.filter((one) => one.sheet === sheet))
-    .map((own) => Math.max(...own.map((one) => one.bottom)) - Math.min(...own.map((one) => one.top)))
+    .map((sheet, index) => {
+      const own = letters.filter((one) => one.sheet === sheet)
+      const top = Math.min(...own.map((one) => one.top))
+      // On a further sheet it begins at the top, where a drawing may stand before its first word.
+      return Math.max(...own.map((one) => one.bottom)) - (index > 0 ? (tops.get(sheet) ?? top) : top)
+    })
     .reduce((sum, one) => sum + one, 0)
+}
+
+/** The highest letter of each sheet below its head, those of drawings too. */
+function topsOf(
+  letters: readonly {readonly sheet: number; readonly top: number}[],
+): ReadonlyMap<number, number> {
+  const tops = new Map<number, number>()
+  for (const {sheet, top} of letters) tops.set(sheet, Math.min(top, tops.get(sheet) ?? top))
+  return tops
 }
 
 /** Height of the fullest sheet, in points: what a unit may take at most. */

@@ -4,6 +4,8 @@ import {type DefaultTreeAdapterTypes, parse} from 'parse5'
 export interface TaskPage {
   /** Tag of the pump, or the words that say that the page holds for the whole ship. */
   readonly tag: string
+  /** Tag of the tank that the plan in the head marks; blank where there is no plan. */
+  readonly markedTank: string
   readonly vessel: string
   /** Serial number of the pump; blank on a page for the whole ship. */
   readonly serial: string
@@ -57,6 +59,10 @@ export function readTaskPage(html: string): TaskPage {
   const code = words(first(page, (one) => one.tagName === 'dd' && hasClass(one, 'code')))
   return {
     tag: words(first(running, (one) => hasClass(one, 'running-tag'))),
+    markedTank:
+      all(running, (one) => one.tagName === 'img').length > 0
+        ? (factOf(page, 'Tank').split(',')[0] ?? '')
+        : '',
     vessel,
     serial: factOf(page, 'Serial number'),
     title,
@@ -93,8 +99,8 @@ function textsOf(node: Node): readonly TaskText[] {
     const text = words(node)
     return text === '' ? [] : [{kind: 'other', text}]
   }
-  // A drawing carries no instruction; the other two are hidden where they are not needed.
-  if (node.nodeName === 'svg') return []
+  // A drawing carries no instruction, paper shows no bracket of a balloon; the other two are hidden where they are not needed.
+  if (node.nodeName === 'svg' || node.nodeName === 'i') return []
   if ('attrs' in node && (hasClass(node, 'step-again') || hasClass(node, 'paper-foot'))) return []
   for (const [name, kind] of wholeRuns)
     if ('attrs' in node && hasClass(node, name)) return [{kind, text: words(node)}]

@@ -12,7 +12,7 @@ import {
   unknownValue,
   value,
 } from './fixture-parts.ts'
-import {picture, touchedParts} from './fixture-picture.ts'
+import {picture, pictures, touchedParts} from './fixture-picture.ts'
 import {points} from './fixture-points.ts'
 import {text} from './fixture-text.ts'
 
