@@ -1,6 +1,7 @@
 import type {ComputedValue} from '../handbook-model/computed.ts'
 import type {CautionUse, Procedure, RichText, Step} from '../handbook-model/procedure.ts'
 import {found, type PumpDesk, pumpValue} from './desk.ts'
+import {onceOnEachPump} from './once-on-each-pump.ts'
 import {standingSections} from './standing-items.ts'
 import {valuesShown} from './values-shown.ts'
 import {standing} from './variant.ts'
@@ -24,7 +25,10 @@ export function filesOfValue(value: ComputedValue, desk: PumpDesk): readonly str
  *
  * A page counts as approved only when all of them are; a caution left out here would change unseen.
  */
-export function filesOfProcedure(procedure: Procedure, desk: PumpDesk): readonly string[] {
+export const filesOfProcedure: (procedure: Procedure, desk: PumpDesk) => readonly string[] =
+  onceOnEachPump(filesOf)
+
+function filesOf(procedure: Procedure, desk: PumpDesk): readonly string[] {
   const {tools, parts} = desk.content
   return unique([
     procedure.place.path,
