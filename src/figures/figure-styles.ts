@@ -46,7 +46,7 @@ export function figureStyles(drawn: string, size: FigureSize): string {
   const used = new Set(
     [...drawn.matchAll(/ class="([^"]*)"/gu)].flatMap(([, names = '']) => names.split(' ')),
   )
-  const texts = drawn.includes('<text') ? `text{font:${weights.letter}px Arial,sans-serif}` : ''
+  const texts = drawn.includes('<text') ? `svg{font:${weights.letter}px Arial,sans-serif}` : ''
   return `${texts}${rules.flatMap(([name, rule]) => (used.has(name) ? [`.${name}{${rule(weights)}}`] : [])).join('')}`
 }
 

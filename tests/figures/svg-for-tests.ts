@@ -41,7 +41,7 @@ export function singleTexts(svg: string): string {
 
 /** Every text with the room that it takes up, by the styles that the drawing carries; a turned one reads upwards. */
 export function textsOf(svg: string): readonly TextBox[] {
-  const usual = Number(/text\{font:([\d.]+)px/u.exec(svg)?.[1])
+  const usual = Number(/svg\{font:([\d.]+)px/u.exec(svg)?.[1])
   return [...singleTexts(svg).matchAll(/<text\b([^>]*)>([^<]*)<\/text>/gu)].map(
     ([, how = '', written = '']) => {
       const attribute = (name: string): string => new RegExp(`\\b${name}="([^"]*)"`, 'u').exec(how)?.[1] ?? ''

@@ -12,6 +12,8 @@ const drawnText = z.object({
   bottom: millimetres,
   /** Height of a capital letter. */
   capital: millimetres,
+  /** Set light although its class asks for strong letters. */
+  isTooLight: z.boolean(),
 })
 
 /** A drawing as the browser sets it. */
@@ -51,6 +53,7 @@ const measure = `figures => figures.map(({path, svg, width}) => {
     return {
       text: one.textContent,
       left: Math.min(...xs), right: Math.max(...xs), top: Math.min(...ys), bottom: Math.max(...ys),
+      isTooLight: one.closest('.strong') !== null && Number(getComputedStyle(one).fontWeight) < 600,
       capital: size * Math.hypot(matrix.a, matrix.b) * scale * 0.716,
     }
   })
@@ -75,6 +78,7 @@ export function faultsOfTexts({path, width, height, texts}: DrawnFigure): readon
     ...(one.left < 0 || one.top < 0 || one.right > width || one.bottom > height
       ? [`${path}: "${one.text}" outside of the drawing`]
       : []),
+    ...(one.isTooLight ? [`${path}: "${one.text}" is not set in strong letters`] : []),
     ...(one.capital < leastCapital ? [`${path}: "${one.text}" ${one.capital.toFixed(2)} mm high`] : []),
     ...texts
       .slice(index + 1)

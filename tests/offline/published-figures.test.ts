@@ -121,6 +121,7 @@ describe('what is told of a drawing', () => {
     top,
     bottom: top + 3,
     capital,
+    isTooLight: false,
   })
   const faults = (...texts: DrawnFigure['texts']): readonly string[] =>
     faultsOfTexts({path: 'a', width: 50, height: 20, texts})
@@ -134,5 +135,6 @@ describe('what is told of a drawing', () => {
     expect(faults(text(0, 18))).toEqual(['a: "0 18" outside of the drawing'])
     expect(faults(text(0, 0), text(9, 2))).toEqual(['a: "0 0" over "9 2"'])
     expect(faults(text(0, 0, 2.4))).toEqual(['a: "0 0" 2.40 mm high'])
+    expect(faults({...text(0, 0), isTooLight: true})).toEqual(['a: "0 0" is not set in strong letters'])
   })
 })
