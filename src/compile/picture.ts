@@ -22,14 +22,15 @@ export function drawingFile(kind: string, svg: string): HandbookPages['figures']
 
 /** The files of all pictures of pages, each once. */
 export function pictureFiles(pages: readonly Page[]): HandbookPages['figures'] {
-  const pictures: HandbookPages['figures'] = pages.flatMap((page) => [
-    ...(page.head.position?.plan ? [page.head.position.plan] : []),
-    ...(page.kind === 'position' && page.arrangement ? [page.arrangement.picture] : []),
-    ...(page.kind === 'position' && page.stack ? [page.stack.picture] : []),
+  const files: HandbookPages['figures'] = pages.flatMap((page) => [
+    ...filesOf(page.head.position?.plan),
+    ...(page.kind === 'position' ? [page.arrangement, page.stack] : []).flatMap((one) =>
+      filesOf(one?.picture),
+    ),
     ...(page.kind === 'procedure' ? picturesOfSteps(page) : []),
     ...(page.kind === 'procedure' && page.touched ? [page.touched.marks] : []),
   ])
-  return [...new Map(pictures.map(({path, svg}) => [path, {path, svg}])).values()]
+  return [...new Map(files.map(({path, svg}) => [path, {path, svg}])).values()]
 }
 
 function picturesOfSteps({sections}: ProcedurePage): HandbookPages['figures'] {
@@ -42,6 +43,7 @@ function picturesOfSteps({sections}: ProcedurePage): HandbookPages['figures'] {
   )
 }
 
-function filesOf({path, svg, own}: Picture): HandbookPages['figures'] {
-  return [{path, svg}, ...(own ? [own] : [])]
+/** A drawing and the words that lie over it, where there are any. */
+function filesOf(picture: Picture | undefined): HandbookPages['figures'] {
+  return picture ? [picture, ...(picture.own ? [picture.own] : [])] : []
 }
