@@ -1,4 +1,5 @@
 import type {Change, RuleCase} from '../check/each-rule/rule-case.ts'
+import {cellFaultsOf} from './cell-fault.ts'
 
 /** Where the small vessel keeps her pressure holds. */
 export const holdsPath = 'vessels/vessel-s/tightness.csv'
@@ -14,20 +15,8 @@ export function holds(...lines: readonly string[]): Change {
 
 const first = '2018-01-01,1p,1,0,2.90,20.0,1012,'
 
-interface CellFault {
-  readonly what: string
-  readonly rule: RuleCase['rule']
-  readonly accepted?: string
-  readonly rejected: string
-  readonly words: string
-  readonly reason: string
-  readonly mend: string
-}
-
 /** A line with one cell that cannot be. */
-function cellFault({accepted = first, rejected, words, ...rest}: CellFault): RuleCase {
-  return {...rest, accepted: holds(accepted), rejected: holds(rejected), at: [holdsPath, words]}
-}
+const cellFault = cellFaultsOf(holdsPath, first, holds)
 
 /** Faults in the record of pressure holds. */
 export const holdRecordFaults: readonly RuleCase[] = [

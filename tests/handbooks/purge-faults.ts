@@ -1,4 +1,5 @@
 import {all, type Change, type RuleCase, replaced} from '../check/each-rule/rule-case.ts'
+import {cellFaultsOf} from './cell-fault.ts'
 
 /** Where the small vessel keeps her purges. */
 export const purgesPath = 'vessels/vessel-s/purges.csv'
@@ -25,20 +26,8 @@ export function purges(...lines: readonly string[]): Change {
 
 const first = '2018-01-01,1p,12.5,yes,20,cargo,cylinder,'
 
-interface CellFault {
-  readonly what: string
-  readonly rule: RuleCase['rule']
-  readonly accepted?: string
-  readonly rejected: string
-  readonly words: string
-  readonly reason: string
-  readonly mend: string
-}
-
 /** A line with one cell that cannot be. */
-function cellFault({accepted = first, rejected, words, ...rest}: CellFault): RuleCase {
-  return {...rest, accepted: purges(accepted), rejected: purges(rejected), at: [purgesPath, words]}
-}
+const cellFault = cellFaultsOf(purgesPath, first, purges)
 
 const dryMend = 'Write what came and how much; a dry purge is `0` and `none`'
 

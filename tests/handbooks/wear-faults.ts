@@ -1,4 +1,5 @@
 import {all, type Change, type RuleCase} from '../check/each-rule/rule-case.ts'
+import {cellFaultsOf} from './cell-fault.ts'
 import {hours} from './hours-faults.ts'
 
 /** Where the small vessel keeps the clearances of her wear rings. */
@@ -31,20 +32,8 @@ export function wearLine(
 
 const first = wearLine('2018-01-01', 4120, 'as-found', '0.84')
 
-interface CellFault {
-  readonly what: string
-  readonly rule: RuleCase['rule']
-  readonly accepted?: string
-  readonly rejected: string
-  readonly words: string
-  readonly reason: string
-  readonly mend: string
-}
-
 /** A line with one cell that cannot be. */
-function cellFault({accepted = first, rejected, words, ...rest}: CellFault): RuleCase {
-  return {...rest, accepted: wear(accepted), rejected: wear(rejected), at: [wearPath, words]}
-}
+const cellFault = cellFaultsOf(wearPath, first, wear)
 
 const hoursMend = 'Write what the head had run in all; read counter and nameplate again'
 
